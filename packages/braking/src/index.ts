@@ -1,0 +1,17 @@
+export type * from './set-up/set-up.ts';
+export type * from './set-up/car.ts';
+export type * from './set-up/tire.ts';
+export type * from './set-up/pedal.ts';
+export type * from './set-up/booster.ts';
+export type * from './set-up/master-cylinder.ts';
+export type * from './set-up/rear-valve.ts';
+export type * from './set-up/antilock.ts';
+export type * from './set-up/fluid.ts';
+export type * from './set-up/axle-brake.ts';
+export type * from './set-up/caliper.ts';
+export type * from './set-up/pad.ts';
+export type * from './set-up/rotor.ts';
+export type * from './set-up/hose.ts';
+export type * from './set-up/tube.ts';
+export type * from './set-up/road.ts';
+export type * from './set-up/foot.ts';

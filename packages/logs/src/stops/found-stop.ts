@@ -1,0 +1,62 @@
+/** Why a stop is doubted or left out of a set. */
+export interface StopFlag {
+  readonly code:
+    | 'speed-off-nominal'
+    | 'sample-gap'
+    | 'poor-fix'
+    | 'not-straight'
+    | 'not-to-rest'
+    | 'low-rate'
+    | 'held-values'
+    | 'wheels-disagree'
+    | 'gentle'
+    | 'impossible-deceleration'
+    | 'scale-assumed'
+    | 'start-temperature';
+  /** `excludes` keeps the stop out of every set; `warns` leaves it in and says so. */
+  readonly severity: 'excludes' | 'warns';
+  readonly reason: string;
+}
+
+/**
+ * One stop found in a log. Two definitions of distance stand side by side and are never mixed:
+ * `applicationDistance` runs from the first brake application (switch, pressure, pedal; else back-extrapolated onset)
+ * to rest; `gateDistance` runs from the speed gate (crossing the nominal speed downward) to rest.
+ */
+export interface FoundStop {
+  /** 1-based in the order of the log. */
+  readonly number: number;
+  /** s on the table's time base. */
+  readonly startTime: number;
+  readonly endTime: number;
+  /** Time of day or ISO time of the start where the source gives one. */
+  readonly clock: string | null;
+  readonly startBy: 'brake-switch' | 'brake-pressure' | 'pedal' | 'deceleration-onset';
+  /** m/s at the start. */
+  readonly entrySpeed: number;
+  /** m, as driven, start to rest; the end extrapolated to rest. */
+  readonly applicationDistance: number;
+  /** m, standard error of `applicationDistance` from sampling and sensor resolution. */
+  readonly distanceStandardError: number;
+  /** m, from the nominal speed to rest; null where the stop never crossed it or no nominal speed is given. */
+  readonly gateDistance: number | null;
+  /** m, application distance corrected to the nominal speed by the squared ratio; null without one. */
+  readonly correctedDistance: number | null;
+  /** s, start to rest. */
+  readonly duration: number;
+  /** m/s², v0²/(2 d). */
+  readonly meanDecelerationByDistance: number;
+  /** m/s², v0/T. */
+  readonly meanDecelerationByTime: number;
+  /** m/s², mean fully developed deceleration between 0.8 and 0.1 of the entry speed; null where not crossed. */
+  readonly meanFullyDevelopedDeceleration: number | null;
+  /** m/s², greatest over any 0.2 s or two samples, whichever is longer. */
+  readonly peakDeceleration: number;
+  /** s, from the start to 90 % of the fully developed deceleration; null where the rate does not show it. */
+  readonly buildUpTime: number | null;
+  /** Hz, real rate at which the speed changed or was sampled, not the row rate. */
+  readonly sampleRate: number;
+  readonly flags: readonly StopFlag[];
+  /** Trace of the stop for drawing: s and m/s, from 1 s before the start. */
+  readonly trace: { readonly time: Float64Array; readonly speed: Float64Array };
+}

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import { assumedValue } from './assumed-value.ts';
+import { estimate } from './estimate.ts';
+import { warning } from './warning.ts';
+
+/** One curve point of the front/rear balance picture; forces over weight, so that both axes are dimensionless. */
+const balancePoint = z.strictObject({
+  /** z, deceleration over g. */
+  deceleration_g: z.number(),
+  frontForceOverWeight: z.number(),
+  rearForceOverWeight: z.number(),
+  /** Adhesion used by each axle (f1, f2 of UN R13-H Annex 5). */
+  frontAdhesion: z.number(),
+  rearAdhesion: z.number(),
+});
+
+export const balanceResult = z.strictObject({
+  ideal: z.array(balancePoint),
+  installed: z.array(balancePoint),
+  firstToLock: z.enum(['front', 'rear', 'both', 'none']),
+  /** z at which the first axle locks on this road with ABS and EBD taken as failed; null where the foot can't lock it. */
+  lockDeceleration_g: estimate.nullable(),
+  /** Share of brake force at the front when the first axle locks, 1. */
+  frontForceShare: z.number(),
+  /** Share of draws in which the rear locks first, 0 to 1. */
+  rearFirstShare: z.number(),
+});
+
+export const setUpPrediction = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  distance_m: estimate,
+  time_s: estimate,
+  meanDeceleration_m_s2: estimate,
+  /** What limits the steady part of the stop. */
+  limitedBy: z.enum(['tire grip', 'brake torque', 'rear lock', 'front lock']),
+  /** Pedal force at which the tires, not the brakes, become the limit; null where 1000 N does not reach it. */
+  pedalForceAtLimit_N: estimate.nullable(),
+  /** At the job's pedal force. */
+  pedalTravel_m: estimate,
+  pedalTravelShare: estimate,
+  frontLinePressure_Pa: estimate,
+  rearLinePressure_Pa: estimate,
+  boosterRunOut: z.boolean(),
+  /** Hottest interface of one stop from the job's speed and start temperature. */
+  frontRotorPeak_C: estimate,
+  rearRotorPeak_C: estimate,
+  /** Temperatures before each of the job's repeated stops and distance of each: the fade picture. */
+  repeatedStops: z.array(
+    z.strictObject({
+      stop: z.number().int(),
+      distance_m: z.number(),
+      frontRotorStart_C: z.number(),
+      frontRotorPeak_C: z.number(),
+      rearRotorPeak_C: z.number(),
+    }),
+  ),
+  balance: balanceResult,
+});
+
+export const setUpDifference = z.strictObject({
+  id: z.string(),
+  against: z.string(),
+  /** Paired draws: set-up minus `against`; negative is shorter. */
+  distance_m: estimate,
+  lastRepeatedStop_m: estimate,
+  pedalTravel_m: estimate,
+  pedalForceAtLimit_N: estimate.nullable(),
+  /** Which changed part slots buy which distance: a Shapley split that sums to the whole; central values. */
+  byPart: z.array(z.strictObject({ part: z.string(), title: z.string(), distance_m: z.number() })),
+  verdict: z.string(),
+});
+
+/** Where the distance of one set-up goes above the ideal stop, as a Shapley split. */
+export const stopBudgetResult = z.strictObject({
+  id: z.string(),
+  ideal_m: z.number(),
+  total_m: z.number(),
+  shares: z.array(z.strictObject({ effect: z.string(), title: z.string(), distance_m: z.number() })),
+  sentence: z.string(),
+});
+
+export const prediction = z.strictObject({
+  kind: z.literal('prediction'),
+  version: z.literal(1),
+  /** The answer, first. */
+  sentence: z.string(),
+  job: z.string(),
+  speed_m_s: z.number(),
+  pedalForce_N: z.number(),
+  surface: z.string(),
+  draws: z.number().int(),
+  seed: z.number().int(),
+  setUps: z.array(setUpPrediction),
+  differences: z.array(setUpDifference),
+  budgets: z.array(stopBudgetResult),
+  warnings: z.array(warning),
+  assumed: z.array(assumedValue),
+});
+
+export type Prediction = z.infer<typeof prediction>;
+export type SetUpPrediction = z.infer<typeof setUpPrediction>;
+export type SetUpDifference = z.infer<typeof setUpDifference>;
+export type BalanceResult = z.infer<typeof balanceResult>;
+export type StopBudgetResult = z.infer<typeof stopBudgetResult>;

@@ -142,7 +142,7 @@ function compareIds(a, b) {
 export function readSourceKeys(root) {
   const text = readFileSync(join(root, 'docs/sources.md'), 'utf8');
   return new Set(
-    [...text.matchAll(/^\| ([a-z0-9-]+) \|/gm)].map((match) => match[1]).filter((key) => key !== 'key'),
+    [...text.matchAll(/^\|\s*([a-z0-9-]+)\s*\|/gm)].map((match) => match[1]).filter((key) => key !== 'key'),
   );
 }
 

@@ -15,11 +15,15 @@ export interface Store {
     document: unknown,
     title: string,
     at: string,
-  ): Promise<{ kind: 'replaced'; job: StoredJob } | { kind: 'conflict'; job: StoredJob } | { kind: 'missing' }>;
+  ): Promise<
+    { kind: 'replaced'; job: StoredJob } | { kind: 'conflict'; job: StoredJob } | { kind: 'missing' }
+  >;
   /** Every version ever kept, oldest first: nothing typed is lost. */
   listJobVersions(id: string): Promise<readonly StoredJob[]>;
   /** Keeps the bytes as they are. The same bytes for the same job are kept once and give the same id back. */
-  addLog(log: NewLog): Promise<{ kind: 'added' | 'already-there'; log: LogSummary } | { kind: 'missing-job' }>;
+  addLog(
+    log: NewLog,
+  ): Promise<{ kind: 'added' | 'already-there'; log: LogSummary } | { kind: 'missing-job' }>;
   listLogs(jobId: string): Promise<readonly LogSummary[]>;
   getLog(jobId: string, logId: string): Promise<{ log: LogSummary; bytes: Uint8Array } | null>;
   /** Which migrations have run: for the health page. */

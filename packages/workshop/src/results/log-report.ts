@@ -125,6 +125,15 @@ export const comparison = z.strictObject({
   warnings: z.array(z.string()),
 });
 
+/** Two sets that can't be compared: one sentence that says why and what to do. */
+export const comparisonRefusal = z.strictObject({
+  kind: z.literal('comparison-refusal'),
+  version: z.literal(1),
+  code: z.string(),
+  sentence: z.string(),
+});
+
+export type ComparisonRefusal = z.infer<typeof comparisonRefusal>;
 export type StopResult = z.infer<typeof stopResult>;
 export type LogReport = z.infer<typeof logReport>;
 export type LogRefusal = z.infer<typeof logRefusal>;

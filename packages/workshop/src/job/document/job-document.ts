@@ -1,0 +1,83 @@
+import { z } from 'zod';
+import { carFacts } from '../facts/car-facts.ts';
+import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
+import { partSchema } from './part-schemas.ts';
+import { partSlots } from './part-slots.ts';
+import type { PartSlot } from './part-slots.ts';
+import { quantitySchema, quantityShape } from './quantity-schema.ts';
+
+/** The version of the job document that this program writes. */
+export const jobDocumentVersion = 2;
+
+const title = z.string().min(1).max(200);
+const longText = z.string().max(10_000);
+export const idPattern = /^[a-z0-9][a-z0-9-]{0,63}$/;
+const id = z.string().regex(idPattern);
+const surface = z.enum(['dry', 'worn', 'damp', 'wet']);
+
+const car = z.strictObject({
+  name: title,
+  /** Id of the stated class whose defaults fill what is left out. */
+  class: z.string().min(1).max(80).optional(),
+  note: longText.optional(),
+  ...quantityShape(carFacts),
+});
+
+const conditions = z.strictObject({
+  surface: surface.optional(),
+  ...quantityShape(conditionsFacts),
+  repeatedStops: z
+    .strictObject({
+      count: z.number().int().min(1).max(60).optional(),
+      ...quantityShape(repeatedStopsFacts),
+    })
+    .optional(),
+});
+
+const slotShape = Object.fromEntries(
+  Object.keys(partSlots).map((slot) => [slot, z.string().min(1).optional()]),
+) as {
+  [S in PartSlot]: z.ZodOptional<z.ZodString>;
+};
+
+const setUp = z.strictObject({
+  title,
+  /** Id of the set-up that this one changes; only the changed slots follow. */
+  basedOn: z.string().optional(),
+  circuitSplit: z.enum(['front-rear', 'diagonal']).optional(),
+  note: longText.optional(),
+  ...slotShape,
+});
+
+const run = z.strictObject({
+  id,
+  setUp: z.string(),
+  /** File beside the job, or id of a kept log. */
+  log: z.string().min(1).max(500),
+  nominalSpeed: quantitySchema(conditionsFacts.speed).optional(),
+  date: z.string().max(40).optional(),
+  tires: z.string().max(500).optional(),
+  surface: z.string().max(500).optional(),
+  notes: longText.optional(),
+});
+
+/** The job document as people write it: one car, its parts, the set-ups made of them, and the measured runs. */
+export const jobDocumentSchema = z.strictObject({
+  standstill: z.literal(jobDocumentVersion),
+  title,
+  complaint: longText.optional(),
+  /** Said wherever the job is shown: `Invented car and parts.` */
+  notice: longText.optional(),
+  car,
+  conditions: conditions.optional(),
+  parts: z.record(id, partSchema),
+  /** The first is the car as found unless one says otherwise; others may be `basedOn` it. */
+  setUps: z.record(id, setUp),
+  runs: z.array(run).max(500).optional(),
+});
+
+export type JobDocument = z.infer<typeof jobDocumentSchema>;
+export type CarDocument = z.infer<typeof car>;
+export type ConditionsDocument = z.infer<typeof conditions>;
+export type SetUpDocument = z.infer<typeof setUp>;
+export type RunDocument = z.infer<typeof run>;

@@ -1,0 +1,126 @@
+import { z } from 'zod';
+import * as facts from '../facts/part-facts.ts';
+import { quantitySchema, quantityShape } from './quantity-schema.ts';
+
+const title = z.string().min(1).max(200);
+const note = z.string().max(2000).optional();
+const className = z.string().min(1).max(80).optional();
+const about = { title, class: className, note };
+
+export const tirePart = z.strictObject({
+  kind: z.literal('tire'),
+  ...about,
+  /** Size as on the sidewall, `205/50 R16`: gives the rolling radius where none is stated. */
+  size: z.string().max(30).optional(),
+  ...quantityShape(facts.tireFacts),
+});
+
+export const pedalPart = z.strictObject({
+  kind: z.literal('pedal'),
+  ...about,
+  ...quantityShape(facts.pedalFacts),
+});
+
+export const boosterPart = z.strictObject({
+  kind: z.literal('booster'),
+  ...about,
+  type: z.enum(['vacuum', 'hydraulic']),
+  ...quantityShape(facts.boosterFacts),
+});
+
+export const masterCylinderPart = z.strictObject({
+  kind: z.literal('master-cylinder'),
+  ...about,
+  type: z.enum(['tandem', 'balance-bar']).optional(),
+  ...quantityShape(facts.masterCylinderFacts),
+});
+
+export const rearValvePart = z.strictObject({
+  kind: z.literal('rear-valve'),
+  ...about,
+  ...quantityShape(facts.rearValveFacts),
+});
+
+export const antilockPart = z.strictObject({
+  kind: z.literal('antilock'),
+  ...about,
+  /** True where the control unit also limits rear slip by itself (electronic distribution). */
+  electronicRearLimit: z.boolean().optional(),
+  ...quantityShape(facts.antilockFacts),
+});
+
+export const fluidPart = z.strictObject({
+  kind: z.literal('fluid'),
+  ...about,
+  ...quantityShape(facts.fluidFacts),
+});
+
+export const caliperPart = z.strictObject({
+  kind: z.literal('caliper'),
+  ...about,
+  type: z.enum(['floating', 'fixed']),
+  /** Diameters of the pistons on ONE side. */
+  pistons: z.array(quantitySchema(facts.pistonFact)).min(1).max(8),
+  ...quantityShape(facts.caliperFacts),
+});
+
+export const padPart = z.strictObject({
+  kind: z.literal('pad'),
+  ...about,
+  /** One figure, or a table of [interface temperature, friction] in rising order. */
+  friction: z
+    .union([
+      quantitySchema(facts.padFrictionFact),
+      z
+        .array(z.tuple([quantitySchema(facts.padTemperatureFact), quantitySchema(facts.padFrictionFact)]))
+        .min(1)
+        .max(40),
+    ])
+    .optional(),
+  /** How pressure spreads over the face; a bedded pad wears evenly. */
+  contact: z.enum(['uniform-pressure', 'uniform-wear']).optional(),
+  ...quantityShape(facts.padFacts),
+});
+
+export const rotorPart = z.strictObject({
+  kind: z.literal('rotor'),
+  ...about,
+  type: z.enum(['solid', 'vented']),
+  ...quantityShape(facts.rotorFacts),
+});
+
+export const hosePart = z.strictObject({
+  kind: z.literal('hose'),
+  ...about,
+  /** Table of [pressure, growth per length] in rising order. */
+  expansion: z
+    .array(z.tuple([quantitySchema(facts.hosePressureFact), quantitySchema(facts.hoseExpansionFact)]))
+    .min(1)
+    .max(40)
+    .optional(),
+  ...quantityShape(facts.hoseFacts),
+});
+
+export const tubePart = z.strictObject({
+  kind: z.literal('tube'),
+  ...about,
+  ...quantityShape(facts.tubeFacts),
+});
+
+export const partSchema = z.discriminatedUnion('kind', [
+  tirePart,
+  pedalPart,
+  boosterPart,
+  masterCylinderPart,
+  rearValvePart,
+  antilockPart,
+  fluidPart,
+  caliperPart,
+  padPart,
+  rotorPart,
+  hosePart,
+  tubePart,
+]);
+
+export type PartDocument = z.infer<typeof partSchema>;
+export type PartKind = PartDocument['kind'];

@@ -1,0 +1,73 @@
+import type { Facts } from './fact.ts';
+
+/** The stop that is asked about: road, weather and foot. */
+export const conditionsFacts = {
+  surfaceFactor: {
+    title: 'Surface friction factor',
+    dimension: 'ratio',
+    low: 0.05,
+    high: 1.5,
+    example: '0.95',
+    spread: 'friction',
+  },
+  grade: { title: 'Grade', dimension: 'ratio', low: -0.3, high: 0.3, example: '2 %', spread: 'chosen' },
+  altitude: {
+    title: 'Altitude',
+    dimension: 'length',
+    low: -500,
+    high: 6000,
+    example: '1200 ft',
+    spread: 'chosen',
+  },
+  airTemperature: {
+    title: 'Air temperature',
+    dimension: 'temperature',
+    low: -50,
+    high: 60,
+    example: '70 °F',
+    spread: 'chosen',
+  },
+  speed: {
+    title: 'Speed to stop from',
+    dimension: 'speed',
+    low: 1,
+    high: 120,
+    example: '60 mph',
+    spread: 'chosen',
+  },
+  pedalForce: {
+    title: 'Pedal force',
+    dimension: 'force',
+    low: 10,
+    high: 2000,
+    example: '90 lbf',
+    spread: 'chosen',
+  },
+  pedalRamp: {
+    title: 'Time from touch to full pedal force',
+    dimension: 'time',
+    low: 0,
+    high: 3,
+    example: '0.3 s',
+    spread: 'chosen',
+  },
+  startTemperature: {
+    title: 'Rotor temperature at the start',
+    dimension: 'temperature',
+    low: -50,
+    high: 800,
+    example: '200 °F',
+    spread: 'chosen',
+  },
+} as const satisfies Facts;
+
+export const repeatedStopsFacts = {
+  interval: {
+    title: 'Time from one stop to the next',
+    dimension: 'time',
+    low: 1,
+    high: 3600,
+    example: '45 s',
+    spread: 'chosen',
+  },
+} as const satisfies Facts;

@@ -1,0 +1,133 @@
+import type { Known } from './known.ts';
+import type { PartSlot } from './document/part-slots.ts';
+import type { RunDocument } from './document/job-document.ts';
+import type { carFacts } from './facts/car-facts.ts';
+import type { conditionsFacts } from './facts/conditions-facts.ts';
+import type * as facts from './facts/part-facts.ts';
+
+/** A table of facts with every value known. */
+export type KnownFacts<F> = { readonly [K in keyof F]: Known };
+
+/** A job as the program works with it: every value in SI, with origin and spread, nothing left out. */
+export interface Job {
+  readonly title: string;
+  readonly complaint: string | null;
+  readonly notice: string | null;
+  readonly car: {
+    readonly name: string;
+    readonly className: string | null;
+    readonly facts: KnownFacts<typeof carFacts>;
+  };
+  readonly conditions: JobConditions;
+  /** By id: the document's parts, and the assumed ones under ids that start with `assumed:`. */
+  readonly parts: Readonly<Record<string, JobPart>>;
+  /** In the order of the document; the first without `basedOn` is the car as found. */
+  readonly setUps: readonly JobSetUp[];
+  readonly runs: readonly JobRun[];
+}
+
+export interface JobConditions {
+  readonly surface: 'dry' | 'worn' | 'damp' | 'wet';
+  readonly facts: KnownFacts<typeof conditionsFacts>;
+  readonly repeatedStops: { readonly count: number; readonly interval: Known };
+}
+
+/** A set-up with every slot filled by a part id; null where the car has nothing there. */
+export interface JobSetUp {
+  readonly id: string;
+  readonly title: string;
+  readonly basedOn: string | null;
+  readonly circuitSplit: 'front-rear' | 'diagonal';
+  readonly slots: Readonly<Record<PartSlot, string | null>>;
+}
+
+export interface JobRun extends Omit<RunDocument, 'nominalSpeed'> {
+  readonly nominalSpeed: Known | null;
+}
+
+interface PartAbout {
+  readonly id: string;
+  readonly title: string;
+  readonly className: string | null;
+}
+
+export type TirePart = PartAbout & {
+  readonly kind: 'tire';
+  readonly facts: KnownFacts<typeof facts.tireFacts>;
+};
+export type PedalPart = PartAbout & {
+  readonly kind: 'pedal';
+  readonly facts: KnownFacts<typeof facts.pedalFacts>;
+};
+export type BoosterPart = PartAbout & {
+  readonly kind: 'booster';
+  readonly type: 'vacuum' | 'hydraulic';
+  readonly facts: KnownFacts<typeof facts.boosterFacts>;
+};
+export type MasterCylinderPart = PartAbout & {
+  readonly kind: 'master-cylinder';
+  readonly type: 'tandem' | 'balance-bar';
+  readonly facts: KnownFacts<typeof facts.masterCylinderFacts>;
+};
+export type RearValvePart = PartAbout & {
+  readonly kind: 'rear-valve';
+  readonly facts: KnownFacts<typeof facts.rearValveFacts>;
+};
+export type AntilockPart = PartAbout & {
+  readonly kind: 'antilock';
+  readonly electronicRearLimit: boolean;
+  readonly facts: KnownFacts<typeof facts.antilockFacts>;
+};
+export type FluidPart = PartAbout & {
+  readonly kind: 'fluid';
+  readonly facts: KnownFacts<typeof facts.fluidFacts>;
+};
+export type CaliperPart = PartAbout & {
+  readonly kind: 'caliper';
+  readonly type: 'floating' | 'fixed';
+  readonly pistons: readonly Known[];
+  readonly facts: KnownFacts<typeof facts.caliperFacts>;
+};
+export type PadPart = PartAbout & {
+  readonly kind: 'pad';
+  readonly contact: 'uniform-pressure' | 'uniform-wear';
+  readonly friction: KnownTable;
+  readonly facts: KnownFacts<typeof facts.padFacts>;
+};
+export type RotorPart = PartAbout & {
+  readonly kind: 'rotor';
+  readonly type: 'solid' | 'vented';
+  readonly facts: KnownFacts<typeof facts.rotorFacts>;
+};
+export type HosePart = PartAbout & {
+  readonly kind: 'hose';
+  readonly expansion: KnownTable;
+  readonly facts: KnownFacts<typeof facts.hoseFacts>;
+};
+export type TubePart = PartAbout & {
+  readonly kind: 'tube';
+  readonly facts: KnownFacts<typeof facts.tubeFacts>;
+};
+
+export type JobPart =
+  | TirePart
+  | PedalPart
+  | BoosterPart
+  | MasterCylinderPart
+  | RearValvePart
+  | AntilockPart
+  | FluidPart
+  | CaliperPart
+  | PadPart
+  | RotorPart
+  | HosePart
+  | TubePart;
+
+/** A curve that is known as a whole: one factor carries its spread, so that its points move together. */
+export interface KnownTable {
+  /** SI, ascending. */
+  readonly at: readonly number[];
+  readonly values: readonly number[];
+  /** Around 1. */
+  readonly factor: Known;
+}

@@ -1,0 +1,3 @@
+export function jobJsonSchema(): Record<string, unknown> {
+  throw new Error('not written yet');
+}

@@ -1,0 +1,54 @@
+import type { ClassValue } from './class-value.ts';
+
+export interface FluidClass {
+  readonly title: string;
+  /** °C. */
+  readonly dryBoilingPoint: ClassValue;
+  /** °C, at 3.7 % water by volume. */
+  readonly wetBoilingPoint: ClassValue;
+  /** B, Pa, isothermal, at working temperature. */
+  readonly bulkModulus: ClassValue;
+}
+
+const bulkModulus: ClassValue = {
+  value: 1.7e9,
+  spread: 0.2e9,
+  known: 'from memory',
+  note: 'Handbook band 1.3 to 2.2 GPa for glycol fluids from 20 to 100 °C; falls with temperature.',
+};
+
+function leastBoilingPoint(value: number): ClassValue {
+  return {
+    value,
+    spread: 0,
+    known: 'read',
+    note: 'The least that FMVSS 116 allows for the class; a fresh fluid meets or beats it, an old one falls below its dry figure.',
+  };
+}
+
+/**
+ * Glycol brake fluids by class. They may meet each other and are then rated as the lowest. Silicone fluid (DOT 5) is
+ * left out on purpose: it never goes into the same system.
+ *
+ * Source: [fmvss-116]
+ */
+export const fluidClasses = {
+  dot3: {
+    title: 'DOT 3',
+    dryBoilingPoint: leastBoilingPoint(205),
+    wetBoilingPoint: leastBoilingPoint(140),
+    bulkModulus,
+  },
+  dot4: {
+    title: 'DOT 4',
+    dryBoilingPoint: leastBoilingPoint(230),
+    wetBoilingPoint: leastBoilingPoint(155),
+    bulkModulus,
+  },
+  dot51: {
+    title: 'DOT 5.1',
+    dryBoilingPoint: leastBoilingPoint(260),
+    wetBoilingPoint: leastBoilingPoint(180),
+    bulkModulus,
+  },
+} as const satisfies Readonly<Record<string, FluidClass>>;

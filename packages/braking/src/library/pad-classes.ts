@@ -1,0 +1,91 @@
+import type { ClassCurve, ClassValue } from './class-value.ts';
+
+export interface PadClass {
+  readonly title: string;
+  /** °C, interface temperatures of the friction table. */
+  readonly frictionTemperatures: readonly number[];
+  /** μ at those temperatures, 1. */
+  readonly frictions: ClassCurve;
+  /** m/Pa, squeeze of one pad per face pressure. */
+  readonly compressibility: ClassValue;
+  /** J/(kg K). */
+  readonly specificHeat: ClassValue;
+  /** W/(m K). */
+  readonly conductivity: ClassValue;
+  /** kg/m³. */
+  readonly density: ClassValue;
+}
+
+const temperatures: readonly number[] = [20, 100, 200, 300, 400, 500, 600, 700];
+
+function frictionCurve(...values: readonly number[]): ClassCurve {
+  return {
+    values,
+    factorSpread: 0.1,
+    known: 'common practice',
+    note: 'Shape and level from common practice, bedded pads; no published curve stands behind it. Pads of one class differ by the spread and more.',
+  };
+}
+
+function compressibility(value: number): ClassValue {
+  return {
+    value,
+    spread: 0.35 * value,
+    known: 'from memory',
+    note: 'Cold pad with shim, order of size of a few hundredths of a millimeter at 5 MPa on the face.',
+  };
+}
+
+const specificHeat: ClassValue = {
+  value: 1000,
+  spread: 120,
+  known: 'from memory',
+  note: 'Friction material with some metal.',
+};
+const conductivity: ClassValue = {
+  value: 1.5,
+  spread: 0.7,
+  known: 'from memory',
+  note: 'From about 0.6 (organic) to 5 (metallic).',
+};
+const density: ClassValue = { value: 2500, spread: 300, known: 'from memory', note: 'Friction material.' };
+
+/**
+ * Brake pads by class: friction over interface temperature, squeeze and heat properties.
+ *
+ * Source: [common-practice]
+ */
+export const padClasses = {
+  road: {
+    title: 'Road pad',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.36, 0.4, 0.41, 0.39, 0.34, 0.27, 0.21, 0.18),
+    compressibility: compressibility(1.2e-11),
+    specificHeat,
+    conductivity,
+    density,
+  },
+  fastRoad: {
+    title: 'Fast-road pad',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.37, 0.42, 0.44, 0.44, 0.42, 0.38, 0.31, 0.25),
+    compressibility: compressibility(9e-12),
+    specificHeat,
+    conductivity,
+    density,
+  },
+  track: {
+    title: 'Track pad',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.3, 0.37, 0.44, 0.47, 0.48, 0.48, 0.46, 0.42),
+    compressibility: compressibility(7e-12),
+    specificHeat,
+    conductivity: {
+      value: 3,
+      spread: 1.2,
+      known: 'from memory',
+      note: 'Semi-metallic and sintered pads lead more heat.',
+    },
+    density: { value: 2900, spread: 350, known: 'from memory', note: 'More metal in the mix.' },
+  },
+} as const satisfies Readonly<Record<string, PadClass>>;

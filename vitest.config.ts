@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 /** Four kinds of evidence, four names (docs/decisions/0003): each is a project of its own. */
-const sources = { resolve: { conditions: ['standstill-source', 'node', 'import', 'default'] } };
+const sources = { resolve: { conditions: ['standstill-source', 'node'] } };
 const rooms = '{packages,apps,tools,tests}';
 const shared = { ...sources, ssr: sources };
 

@@ -1,1 +1,3 @@
-export {};
+export { openStore } from './open-store.ts';
+export { StoreError } from './errors/store-error.ts';
+export type { StoreErrorCode } from './errors/store-error.ts';

@@ -8,13 +8,13 @@ const source = /\.(?:ts|tsx|mts|mjs|js)$/;
 export function sourceFiles(root, folder) {
   if (!existsSync(join(root, folder))) return [];
   return readdirSync(join(root, folder), { withFileTypes: true })
+    .toSorted((a, b) => (a.name < b.name ? -1 : 1))
     .filter((entry) => !leftOut.has(entry.name) && !entry.name.startsWith('.'))
     .flatMap((entry) => {
       const path = folder === '' ? entry.name : `${folder}/${entry.name}`;
       if (entry.isDirectory()) return sourceFiles(root, path);
       return source.test(entry.name) ? [path] : [];
-    })
-    .toSorted();
+    });
 }
 
 /** True for files that run only in tests: they may use Node and development packages. */

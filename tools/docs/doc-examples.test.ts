@@ -27,9 +27,7 @@ for (const room of rooms.filter(({ pure }) => pure)) {
     const evaluate = (text: string): unknown =>
       new Function(...Object.keys(names), `'use strict'; return (${text});`)(...Object.values(names));
 
-    it.runIf(examples.length === 0)('are none yet', () => {
-      expect(examples).toEqual([]);
-    });
+    if (examples.length === 0) it('are none yet', () => expect(examples).toEqual([]));
 
     it.each(examples)('$name: $expression // => $expected', ({ expression, expected }) => {
       const thrown = /^throws (\w+)/.exec(expected)?.[1];

@@ -77,10 +77,14 @@ export function parseDoc(comment) {
 
 function startTag(doc, tag, rest) {
   if (tag === 'param') {
-    const [, name, text] = /^\[?([\w.$]+)\]?\s*(?:-\s*)?(.*)$/.exec(rest) ?? [, '', ''];
-    const parts = name.split('.');
-    doc.parameters.set(name, text);
-    return (line) => doc.parameters.set(parts.join('.'), `${doc.parameters.get(name)} ${line}`.trim());
+    const match = /^\[?([\w.$]+)\]?\s*(?:-\s*)?(.*)$/.exec(rest);
+    const name = match?.[1] ?? '';
+    doc.parameters.set(name, match?.[2] ?? '');
+    return (line) =>
+      doc.parameters.set(
+        name,
+        isSection(line) ? doc.parameters.get(name) : `${doc.parameters.get(name)} ${line}`.trim(),
+      );
   }
   if (tag === 'returns') {
     doc.returns = rest;

@@ -1,0 +1,2 @@
+// `npm run check` holds the same list as `npm test`.
+import './test.mjs';

@@ -28,7 +28,7 @@ export interface RandomStream {
  * Equation: xoroshiro128+ of the library pure-rand, its state set from seed and path by `streamState`
  * Valid: for sampling; not for secrets.
  *
- * @param seed - any finite number
+ * @param seed - any finite number, 1
  * @param path - what the numbers are for; '' where nothing needs to be told apart
  * @returns the stream
  * @throws OutOfRangeError where the seed is not finite

@@ -29,7 +29,7 @@ export interface AxleLoadsInput {
  * F_zr = (1 − ψ) m g cos θ − m (a − g sin θ) h/L − ½ ρ v² C_Lr A; θ = atan(grade).
  * Assumes: steady pitch (the load has arrived). The lift areas are axle figures taken at the tires, so the pitching
  * moment of the air drag is inside them. An axle that would pull on the road carries nothing and the other one all.
- * Valid: a from −30 to 30 m/s², speed up to 150 m/s, grade from −1 to 1, lift below the weight.
+ * Valid: a from −100 to 100 m/s², speed up to 150 m/s, grade from −1 to 1, lift below the weight.
  *
  * @param input - car; a, deceleration, m/s²; v, speed, m/s; road with grade (rise over run, 1) and air density, kg/m³
  * @returns N, load of the front and of the rear axle, and which axle has lifted
@@ -70,7 +70,7 @@ function requireBody(car: Car): void {
 }
 
 function requireMotion(deceleration: number, speed: number, road: Road): void {
-  requireRange('deceleration', deceleration, 'm/s²', -30, 30);
+  requireRange('deceleration', deceleration, 'm/s²', -100, 100);
   requireRange('speed', speed, 'm/s', 0, 150);
   requireRange('grade', road.grade, '', -1, 1);
   requireRange('air density', road.airDensity, 'kg/m³', 0, 3);

@@ -1,0 +1,41 @@
+import { standardGravity } from '../load/standard-gravity.ts';
+import type { SetUp } from '../set-up/set-up.ts';
+import { adhesionUse } from './adhesion-use.ts';
+import type { BalancePoint } from './balance-point.ts';
+import type { InstalledLine } from './installed-line.ts';
+import { masterForceFor } from './master-force-for.ts';
+import { pointOnLine } from './point-on-line.ts';
+
+/**
+ * Answers the point of the installed curve at one deceleration.
+ *
+ * Equation: as `balanceCurve`.
+ * Valid: as `balanceCurve`.
+ *
+ * @param setUp - the set-up
+ * @param line - its installed line
+ * @param deceleration - z, deceleration over g, 1
+ * @returns the point, each figure 1; undefined where the strongest foot does not reach it
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [un-r13h]
+ * @example
+ * installedPoint(exampleSetUp, installedLine(exampleSetUp, usualPadTemperatures), 0.8).frontForce // => 0.637463
+ */
+export function installedPoint(
+  setUp: SetUp,
+  line: InstalledLine,
+  deceleration: number,
+): BalancePoint | undefined {
+  const weight = setUp.car.mass * standardGravity;
+  const masterForce = masterForceFor(line, deceleration * weight);
+  if (masterForce === undefined) return undefined;
+  const { frontForce, rearForce } = pointOnLine(line, masterForce);
+  const use = adhesionUse({ car: setUp.car, frontForce, rearForce });
+  return {
+    deceleration,
+    frontForce: frontForce / weight,
+    rearForce: rearForce / weight,
+    frontAdhesion: use.front,
+    rearAdhesion: use.rear,
+  };
+}

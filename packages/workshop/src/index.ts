@@ -26,3 +26,4 @@ export * from './schemas/result-json-schema.ts';
 export * from './predict/predict.ts';
 export * from './proof/report-log.ts';
 export * from './proof/compare-runs.ts';
+export * from './job/document/read-quantity.ts';

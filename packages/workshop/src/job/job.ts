@@ -1,3 +1,4 @@
+import type { Filling } from './filling.ts';
 import type { Known } from './known.ts';
 import type { PartSlot } from './document/part-slots.ts';
 import type { RunDocument } from './document/job-document.ts';
@@ -24,6 +25,8 @@ export interface Job {
   /** In the order of the document; the first without `basedOn` is the car as found. */
   readonly setUps: readonly JobSetUp[];
   readonly runs: readonly JobRun[];
+  /** What was filled in, in the order of the document. */
+  readonly fillings: readonly Filling[];
 }
 
 export interface JobConditions {
@@ -59,15 +62,27 @@ export type PedalPart = PartAbout & {
   readonly kind: 'pedal';
   readonly facts: KnownFacts<typeof facts.pedalFacts>;
 };
-export type BoosterPart = PartAbout & {
+export type BoosterPart = VacuumBoosterPart | HydraulicBoosterPart;
+export type VacuumBoosterPart = PartAbout & {
   readonly kind: 'booster';
-  readonly type: 'vacuum' | 'hydraulic';
-  readonly facts: KnownFacts<typeof facts.boosterFacts>;
+  readonly type: 'vacuum';
+  readonly facts: KnownFacts<Omit<typeof facts.boosterFacts, 'greatestAssist'>>;
 };
-export type MasterCylinderPart = PartAbout & {
+export type HydraulicBoosterPart = PartAbout & {
+  readonly kind: 'booster';
+  readonly type: 'hydraulic';
+  readonly facts: KnownFacts<Pick<typeof facts.boosterFacts, 'gain' | 'greatestAssist'>>;
+};
+export type MasterCylinderPart = TandemCylinderPart | BalanceBarPart;
+export type TandemCylinderPart = PartAbout & {
   readonly kind: 'master-cylinder';
-  readonly type: 'tandem' | 'balance-bar';
-  readonly facts: KnownFacts<typeof facts.masterCylinderFacts>;
+  readonly type: 'tandem';
+  readonly facts: KnownFacts<Pick<typeof facts.masterCylinderFacts, 'bore' | 'stroke' | 'efficiency'>>;
+};
+export type BalanceBarPart = PartAbout & {
+  readonly kind: 'master-cylinder';
+  readonly type: 'balance-bar';
+  readonly facts: KnownFacts<Omit<typeof facts.masterCylinderFacts, 'bore'>>;
 };
 export type RearValvePart = PartAbout & {
   readonly kind: 'rear-valve';

@@ -1,5 +1,29 @@
-export type ResultKind = 'prediction' | 'log-report' | 'log-refusal' | 'comparison' | 'comparison-refusal' | 'problem';
+import { z } from 'zod';
+import { comparison, comparisonRefusal, logRefusal, logReport } from '../results/log-report.ts';
+import { prediction } from '../results/prediction.ts';
+import { problem } from '../results/problem.ts';
 
-export function resultJsonSchema(_kind: ResultKind): Record<string, unknown> {
-  throw new Error('not written yet');
+const results = {
+  prediction,
+  'log-report': logReport,
+  'log-refusal': logRefusal,
+  comparison,
+  'comparison-refusal': comparisonRefusal,
+  problem,
+} as const;
+
+export type ResultKind = keyof typeof results;
+
+/** All results that have a published schema. */
+export const resultKinds = Object.keys(results) as readonly ResultKind[];
+
+/**
+ * The JSON Schema (draft 2020-12) of a result: the same that the command line and the server answer with.
+ *
+ * @param kind - which result
+ * @returns the schema
+ */
+export function resultJsonSchema(kind: ResultKind): Record<string, unknown> {
+  const { $schema, ...rest } = z.toJSONSchema(results[kind], { target: 'draft-2020-12' });
+  return { $schema, $id: `https://standstill.invalid/schema/${kind}-1.json`, title: `Standstill ${kind}`, ...rest };
 }

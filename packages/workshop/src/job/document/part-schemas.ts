@@ -5,11 +5,13 @@ import { quantitySchema, quantityShape } from './quantity-schema.ts';
 const title = z.string().min(1).max(200);
 const note = z.string().max(2000).optional();
 const className = z.string().min(1).max(80).optional();
-const about = { title, class: className, note };
+const about = { title, note };
+/** For kinds that have stated classes whose defaults fill what is left out. */
+const classed = { title, class: className, note };
 
 export const tirePart = z.strictObject({
   kind: z.literal('tire'),
-  ...about,
+  ...classed,
   /** Size as on the sidewall, `205/50 R16`: gives the rolling radius where none is stated. */
   size: z.string().max(30).optional(),
   ...quantityShape(facts.tireFacts),
@@ -51,7 +53,7 @@ export const antilockPart = z.strictObject({
 
 export const fluidPart = z.strictObject({
   kind: z.literal('fluid'),
-  ...about,
+  ...classed,
   ...quantityShape(facts.fluidFacts),
 });
 
@@ -66,7 +68,7 @@ export const caliperPart = z.strictObject({
 
 export const padPart = z.strictObject({
   kind: z.literal('pad'),
-  ...about,
+  ...classed,
   /** One figure, or a table of [interface temperature, friction] in rising order. */
   friction: z
     .union([
@@ -84,14 +86,14 @@ export const padPart = z.strictObject({
 
 export const rotorPart = z.strictObject({
   kind: z.literal('rotor'),
-  ...about,
+  ...classed,
   type: z.enum(['solid', 'vented']),
   ...quantityShape(facts.rotorFacts),
 });
 
 export const hosePart = z.strictObject({
   kind: z.literal('hose'),
-  ...about,
+  ...classed,
   /** Table of [pressure, growth per length] in rising order. */
   expansion: z
     .array(z.tuple([quantitySchema(facts.hosePressureFact), quantitySchema(facts.hoseExpansionFact)]))

@@ -1,3 +1,4 @@
+import { quantityKinds } from '@standstill/units';
 import { z } from 'zod';
 import type { Fact, Facts } from '../facts/fact.ts';
 import { quantityInput } from './quantity-input.ts';
@@ -14,7 +15,7 @@ export function quantitySchema(fact: Fact): typeof quantityInput {
     .meta({
       title: fact.title,
       examples: [fact.example],
-      description: `Standstill quantity: ${fact.dimension}`,
+      description: `A quantity: ${quantityKinds[fact.kind].dimension}`,
     });
 }
 

@@ -4,7 +4,7 @@ import type { Facts } from './fact.ts';
 export const carFacts = {
   mass: {
     title: 'Test mass',
-    dimension: 'mass',
+    kind: 'car-mass',
     low: 150,
     high: 8000,
     example: '2650 lb',
@@ -13,7 +13,7 @@ export const carFacts = {
   },
   wheelbase: {
     title: 'Wheelbase',
-    dimension: 'length',
+    kind: 'car-length',
     low: 1,
     high: 6,
     example: '96 in',
@@ -22,7 +22,7 @@ export const carFacts = {
   },
   centerOfGravityHeight: {
     title: 'Center of gravity height',
-    dimension: 'length',
+    kind: 'car-length',
     low: 0.1,
     high: 1.6,
     example: '19 in',
@@ -30,7 +30,7 @@ export const carFacts = {
   },
   frontLoadShare: {
     title: 'Front share of the static load',
-    dimension: 'ratio',
+    kind: 'share',
     low: 0.2,
     high: 0.8,
     example: '53 %',
@@ -38,7 +38,7 @@ export const carFacts = {
   },
   leftLoadShare: {
     title: 'Left share of the static load',
-    dimension: 'ratio',
+    kind: 'share',
     low: 0.35,
     high: 0.65,
     example: '50 %',
@@ -46,7 +46,7 @@ export const carFacts = {
   },
   dragArea: {
     title: 'Drag area',
-    dimension: 'area',
+    kind: 'air-area',
     low: 0,
     high: 6,
     example: '0.65 m²',
@@ -54,7 +54,7 @@ export const carFacts = {
   },
   frontLiftArea: {
     title: 'Front lift area',
-    dimension: 'area',
+    kind: 'air-area',
     low: -5,
     high: 2,
     example: '0.05 m²',
@@ -62,7 +62,7 @@ export const carFacts = {
   },
   rearLiftArea: {
     title: 'Rear lift area',
-    dimension: 'area',
+    kind: 'air-area',
     low: -5,
     high: 2,
     example: '0.05 m²',
@@ -70,7 +70,7 @@ export const carFacts = {
   },
   rollingResistance: {
     title: 'Rolling resistance',
-    dimension: 'ratio',
+    kind: 'ratio',
     low: 0,
     high: 0.1,
     example: '0.012',
@@ -78,7 +78,7 @@ export const carFacts = {
   },
   frontWheelInertia: {
     title: 'Inertia of one front wheel',
-    dimension: 'inertia',
+    kind: 'moment-of-inertia',
     low: 0.05,
     high: 20,
     example: '1.1 kg·m²',
@@ -86,7 +86,7 @@ export const carFacts = {
   },
   rearWheelInertia: {
     title: 'Inertia of one rear wheel',
-    dimension: 'inertia',
+    kind: 'moment-of-inertia',
     low: 0.05,
     high: 20,
     example: '1.1 kg·m²',

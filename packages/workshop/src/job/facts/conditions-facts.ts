@@ -4,16 +4,16 @@ import type { Facts } from './fact.ts';
 export const conditionsFacts = {
   surfaceFactor: {
     title: 'Surface friction factor',
-    dimension: 'ratio',
+    kind: 'ratio',
     low: 0.05,
     high: 1.5,
     example: '0.95',
     spread: 'friction',
   },
-  grade: { title: 'Grade', dimension: 'ratio', low: -0.3, high: 0.3, example: '2 %', spread: 'chosen' },
+  grade: { title: 'Grade', kind: 'share', low: -0.3, high: 0.3, example: '2 %', spread: 'chosen' },
   altitude: {
     title: 'Altitude',
-    dimension: 'length',
+    kind: 'stopping-distance',
     low: -500,
     high: 6000,
     example: '1200 ft',
@@ -21,7 +21,7 @@ export const conditionsFacts = {
   },
   airTemperature: {
     title: 'Air temperature',
-    dimension: 'temperature',
+    kind: 'temperature',
     low: -50,
     high: 60,
     example: '70 °F',
@@ -29,7 +29,7 @@ export const conditionsFacts = {
   },
   speed: {
     title: 'Speed to stop from',
-    dimension: 'speed',
+    kind: 'speed',
     low: 1,
     high: 120,
     example: '60 mph',
@@ -37,7 +37,7 @@ export const conditionsFacts = {
   },
   pedalForce: {
     title: 'Pedal force',
-    dimension: 'force',
+    kind: 'force',
     low: 10,
     high: 2000,
     example: '90 lbf',
@@ -45,7 +45,7 @@ export const conditionsFacts = {
   },
   pedalRamp: {
     title: 'Time from touch to full pedal force',
-    dimension: 'time',
+    kind: 'time',
     low: 0,
     high: 3,
     example: '0.3 s',
@@ -53,7 +53,7 @@ export const conditionsFacts = {
   },
   startTemperature: {
     title: 'Rotor temperature at the start',
-    dimension: 'temperature',
+    kind: 'temperature',
     low: -50,
     high: 800,
     example: '200 °F',
@@ -64,7 +64,7 @@ export const conditionsFacts = {
 export const repeatedStopsFacts = {
   interval: {
     title: 'Time from one stop to the next',
-    dimension: 'time',
+    kind: 'time',
     low: 1,
     high: 3600,
     example: '45 s',

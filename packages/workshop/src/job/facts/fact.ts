@@ -1,8 +1,11 @@
+import type { QuantityKind } from '@standstill/units';
+
 /** What one quantity of the job document is: the schema, the checks, the defaults and the docs all read it from here. */
 export interface Fact {
   /** As a person calls it. */
   readonly title: string;
-  readonly dimension: FactDimension;
+  /** What units it is read and printed in. */
+  readonly kind: QuantityKind;
   /** Least and greatest value that can be true, SI. */
   readonly low: number;
   readonly high: number;
@@ -13,26 +16,6 @@ export interface Fact {
   /** Row of the table of default spreads. */
   readonly spread: SpreadKind;
 }
-
-export type FactDimension =
-  | 'ratio'
-  | 'length'
-  | 'area'
-  | 'volume'
-  | 'mass'
-  | 'inertia'
-  | 'force'
-  | 'pressure'
-  | 'speed'
-  | 'time'
-  | 'temperature'
-  | 'density'
-  | 'specific-heat'
-  | 'conductivity'
-  | 'length-per-force'
-  | 'length-per-pressure'
-  | 'volume-per-pressure'
-  | 'volume-per-length';
 
 export type SpreadKind =
   'chosen' | 'size' | 'mass' | 'share' | 'property' | 'friction' | 'compliance' | 'temperature';

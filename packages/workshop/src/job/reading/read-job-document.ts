@@ -1,5 +1,13 @@
 import type { JobReading } from './job-reading.ts';
+import { nowhere } from './position.ts';
+import { readValue } from './read-value.ts';
 
-export function readJobDocument(_value: unknown): JobReading {
-  throw new Error('not written yet');
+/**
+ * Reads a job that comes as plain values (an API body, a stored document) instead of text.
+ *
+ * @param value - a job document of any version
+ * @returns the job, or every mistake in it
+ */
+export function readJobDocument(value: unknown): JobReading {
+  return readValue(value, { file: null, locate: nowhere });
 }

@@ -1,12 +1,27 @@
 import type { JobReading } from './job-reading.ts';
+import { parseText } from './parse-text.ts';
+import { pathText } from './path-text.ts';
+import { readValue } from './read-value.ts';
 
 export interface JobSource {
   /** Name of the file, for the errors. */
   readonly file: string;
-  /** Guessed from the file's name where absent. */
+  /** By the file's name where absent: `.json` is JSON, all else YAML. */
   readonly format?: 'yaml' | 'json';
 }
 
-export function readJob(_text: string, _source: JobSource): JobReading {
-  throw new Error('not written yet');
+/**
+ * Reads a job file: a job with every value known, or every mistake in it with file, line and column.
+ *
+ * @param text - the file's text, YAML or JSON
+ * @param source - name of the file, and its format where the name does not tell
+ * @returns the job with what had to be assumed, or the mistakes, one problem each
+ */
+export function readJob(text: string, { file, format }: JobSource): JobReading {
+  const parsed = parseText(text.replace(/^\uFEFF/, ''), format ?? (/\.json$/i.test(file) ? 'json' : 'yaml'));
+  if (parsed.ok) return readValue(parsed.value, { file, locate: parsed.locate });
+  const problems = parsed.findings.map(({ code, path, found, accepted, message, position }) => {
+    return { code, file, ...position, path: pathText(path), found, accepted, message };
+  });
+  return { ok: false, problems };
 }

@@ -1,0 +1,60 @@
+import type { Facts } from './fact.ts';
+
+export const tireFacts = {
+  rollingRadius: {
+    title: 'Rolling radius',
+    kind: 'car-length',
+    low: 0.15,
+    high: 0.7,
+    example: '12 in',
+    spread: 'size',
+  },
+  peakFriction: {
+    title: 'Peak friction on dry road',
+    kind: 'ratio',
+    low: 0.1,
+    high: 3,
+    example: '1.05',
+    spread: 'friction',
+  },
+  nominalLoad: {
+    title: 'Load at which the peak friction holds',
+    kind: 'wheel-load',
+    low: 300,
+    high: 30000,
+    example: '800 lbf',
+    spread: 'property',
+  },
+  loadSensitivity: {
+    title: 'Load sensitivity',
+    kind: 'ratio',
+    low: 0,
+    high: 0.5,
+    example: '0.08',
+    spread: 'property',
+  },
+  slideRatio: {
+    title: 'Sliding over peak friction',
+    kind: 'ratio',
+    low: 0.3,
+    high: 1,
+    example: '0.8',
+    spread: 'share',
+  },
+  peakSlip: {
+    title: 'Slip at the peak',
+    kind: 'share',
+    low: 0.02,
+    high: 0.4,
+    example: '12 %',
+    spread: 'property',
+  },
+  slipStiffness: {
+    title: 'Slip stiffness over peak force',
+    kind: 'ratio',
+    low: 3,
+    high: 100,
+    example: '20',
+    spread: 'property',
+  },
+} as const satisfies Facts;

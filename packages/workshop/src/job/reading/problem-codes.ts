@@ -1,0 +1,32 @@
+/** Codes of the problems that reading a job can find; each is explained in docs/errors.md. */
+export const jobProblemCodes = [
+  'job-too-large',
+  'job-syntax',
+  'job-tabs',
+  'job-too-deep',
+  'job-duplicate-key',
+  'job-alias',
+  'job-not-a-document',
+  'job-version-missing',
+  'job-version-newer',
+  'unknown-key',
+  'missing',
+  'wrong-kind',
+  'unknown-choice',
+  'unit-unknown',
+  'unit-missing',
+  'unit-wrong-dimension',
+  'unreadable-number',
+  'unreadable-size',
+  'out-of-range',
+  'not-ascending',
+  'contradiction',
+  'unknown-part',
+  'wrong-part-kind',
+  'unknown-set-up',
+  'set-up-cycle',
+  'unknown-class',
+  'duplicate-id',
+] as const;
+
+export type JobProblemCode = (typeof jobProblemCodes)[number];

@@ -1,0 +1,46 @@
+import { jobDocumentSchema } from '../document/job-document.ts';
+import type { JobDocument } from '../document/job-document.ts';
+import { migrate } from '../migrate/migrate.ts';
+import { printFillings } from '../print-fillings.ts';
+import { resolveJob } from '../resolve/resolve-job.ts';
+import { describeIssues } from './describe-issues.ts';
+import type { Finding } from './finding.ts';
+import type { JobReading } from './job-reading.ts';
+import { pathText } from './path-text.ts';
+import type { DocumentPath, Locate } from './position.ts';
+
+export interface ValueSource {
+  readonly file: string | null;
+  readonly locate: Locate;
+}
+
+/** Reads plain values that know where they came from: version, schema, references, contradictions, in this order. */
+export function readValue(value: unknown, source: ValueSource): JobReading {
+  const migration = migrate(value);
+  if (!migration.ok) return refuse([migration.finding], source, (path) => path);
+  const { migrated, from } = migration;
+  const parsed = jobDocumentSchema.safeParse(migrated.value);
+  if (!parsed.success) {
+    const findings = describeIssues(jobDocumentSchema, migrated.value, parsed.error.issues);
+    return refuse(findings, source, migrated.originalPath);
+  }
+  const document: JobDocument = parsed.data;
+  const resolution = resolveJob(document);
+  if (!resolution.ok) return refuse(resolution.findings, source, migrated.originalPath);
+  const { job } = resolution;
+  return { ok: true, job, document, assumed: printFillings(job.fillings, 'us'), migratedFrom: from };
+}
+
+function refuse(
+  findings: readonly Finding[],
+  { file, locate }: ValueSource,
+  originalPath: (path: DocumentPath) => DocumentPath,
+): JobReading {
+  const problems = findings.map((finding) => {
+    const { code, at, found, accepted, message } = finding;
+    const place = locate(originalPath(finding.path), at);
+    return { code, file, ...place, path: pathText(finding.path), found, accepted, message };
+  });
+  const inOrder = problems.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
+  return { ok: false, problems: inOrder };
+}

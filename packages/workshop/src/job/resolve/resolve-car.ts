@@ -1,0 +1,42 @@
+import type { CarDocument } from '../document/job-document.ts';
+import { carClasses } from '../facts/car-classes.ts';
+import type { CarClass } from '../facts/car-classes.ts';
+import { carFacts } from '../facts/car-facts.ts';
+import type { Job } from '../job.ts';
+import { classOf } from './class-of.ts';
+import { fillFacts } from './fill-facts.ts';
+import type { Fallback, Filler } from './filler.ts';
+
+/** The car with every fact known. */
+export function resolveCar(filler: Filler, car: CarDocument): Job['car'] {
+  const because = 'no class is given; the spreads are those of cars in general';
+  const path = ['car'];
+  const found: CarClass = classOf<CarClass>(filler, {
+    classes: carClasses,
+    id: car.class,
+    path,
+    otherwise: 'anyCar',
+    because,
+  });
+  const from = (key: keyof CarClass['facts']) => (): Fallback => ({
+    ...found.facts[key],
+    reason: `class default: ${found.title}, common practice`,
+  });
+  const facts = fillFacts(filler, {
+    facts: carFacts,
+    stated: car,
+    path,
+    fallbacks: {
+      centerOfGravityHeight: from('centerOfGravityHeight'),
+      frontLoadShare: from('frontLoadShare'),
+      leftLoadShare: from('leftLoadShare'),
+      dragArea: from('dragArea'),
+      frontLiftArea: from('frontLiftArea'),
+      rearLiftArea: from('rearLiftArea'),
+      rollingResistance: from('rollingResistance'),
+      frontWheelInertia: from('frontWheelInertia'),
+      rearWheelInertia: from('rearWheelInertia'),
+    },
+  });
+  return { name: car.name, className: car.class ?? null, facts };
+}

@@ -1,0 +1,52 @@
+import { surfaceClasses } from '@standstill/braking';
+import type { ConditionsDocument } from '../document/job-document.ts';
+import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
+import type { JobConditions } from '../job.ts';
+import { fillFacts } from './fill-facts.ts';
+import { fromClass, practice } from './filler.ts';
+import type { Filler } from './filler.ts';
+
+const path = ['conditions'];
+
+/** The stop that is asked about, with every fact known. */
+export function resolveConditions(filler: Filler, conditions: ConditionsDocument = {}): JobConditions {
+  const surface = conditions.surface ?? 'dry';
+  if (conditions.surface === undefined)
+    filler.assumedWord([...path, 'surface'], 'Surface', 'dry', 'no surface is given');
+  const surfaceClass = surfaceClasses[surface];
+  const facts = fillFacts(filler, {
+    facts: conditionsFacts,
+    stated: conditions,
+    path,
+    fallbacks: {
+      surfaceFactor: () => fromClass(surfaceClass.title, surfaceClass.factor),
+      grade: () => practice(0, 0, 'a level road'),
+      altitude: () => practice(0, 0, 'near sea level'),
+      airTemperature: () => practice(20, 0, 'a mild day'),
+      speed: () => practice(60 * 0.44704, 0, 'stops are compared from 60 mph'),
+      pedalForce: () =>
+        practice(400, 0, 'a firm push; what a driver gives differs widely, so state or measure it'),
+      pedalRamp: () => practice(0.3, 0, 'a quick but not a panic push'),
+      startTemperature: () => practice(95, 0, 'warm brakes, between 65 and 100 °C'),
+    },
+  });
+  return { surface, facts, repeatedStops: repeatedStops(filler, conditions.repeatedStops) };
+}
+
+function repeatedStops(
+  filler: Filler,
+  stated: ConditionsDocument['repeatedStops'] = {},
+): JobConditions['repeatedStops'] {
+  const inside = [...path, 'repeatedStops'];
+  const count = stated.count ?? 10;
+  if (stated.count === undefined)
+    filler.assumedWord(
+      [...inside, 'count'],
+      'Repeated stops',
+      String(count),
+      'common practice: ten stops show fade',
+    );
+  const fallbacks = { interval: () => practice(45, 0, 'accelerate again and stop') };
+  const { interval } = fillFacts(filler, { facts: repeatedStopsFacts, stated, path: inside, fallbacks });
+  return { count, interval };
+}

@@ -1,0 +1,36 @@
+import type { JobDocument } from '../document/job-document.ts';
+import type { Job, JobPart } from '../job.ts';
+import type { Finding } from '../reading/finding.ts';
+import { contradictions } from './contradictions.ts';
+import { Filler } from './filler.ts';
+import { resolveCar } from './resolve-car.ts';
+import { resolveConditions } from './resolve-conditions.ts';
+import { resolvePart } from './resolve-part.ts';
+import { resolveRuns } from './resolve-runs.ts';
+import { resolveSetUps } from './resolve-set-ups.ts';
+
+export type Resolution =
+  { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly findings: readonly Finding[] };
+
+/** Turns a checked document into a job in which every value is known, or says what can't be. */
+export function resolveJob(document: JobDocument): Resolution {
+  const filler = new Filler();
+  const car = resolveCar(filler, document.car);
+  const conditions = resolveConditions(filler, document.conditions);
+  const parts: Record<string, JobPart> = {};
+  for (const [id, part] of Object.entries(document.parts)) parts[id] = resolvePart(filler, id, part);
+  const setUps = resolveSetUps(filler, document, parts);
+  const runs = resolveRuns(filler, document);
+  if (filler.findings.length > 0) return { ok: false, findings: filler.findings };
+  const { title, complaint = null, notice = null } = document;
+  listSpreads(filler);
+  const job = { title, complaint, notice, car, conditions, parts, setUps, runs, fillings: filler.fillings };
+  const against = contradictions(job);
+  return against.length > 0 ? { ok: false, findings: against } : { ok: true, job };
+}
+
+function listSpreads(filler: Filler): void {
+  if (filler.spreadsTaken === 0) return;
+  const reason = 'values without a stated spread take one by their kind and origin, common practice';
+  filler.assumedWord([], 'Spreads', `${filler.spreadsTaken} taken from the table of default spreads`, reason);
+}

@@ -1,0 +1,64 @@
+import { tireClasses } from '@standstill/braking';
+import type { TireClass } from '@standstill/braking';
+import { tireFacts } from '../facts/tire-facts.ts';
+import type { TirePart } from '../job.ts';
+import { pathText } from '../reading/path-text.ts';
+import type { DocumentPath } from '../reading/position.ts';
+import { shown } from '../reading/shown.ts';
+import { classOf } from './class-of.ts';
+import { fillFacts } from './fill-facts.ts';
+import { fromClass } from './filler.ts';
+import type { Fallback, Filler } from './filler.ts';
+import type { PartOf } from './part-of.ts';
+import { rollingRadiusOfSize } from './tire-size.ts';
+
+/** A tire with every fact known. */
+export function resolveTire(filler: Filler, id: string, part: PartOf<'tire'>): TirePart {
+  const path = ['parts', id];
+  const because = 'no class is given; grip is the largest unknown of a stop, so name the class or measure';
+  const found = classOf<TireClass>(filler, {
+    classes: tireClasses,
+    id: part.class,
+    path,
+    otherwise: 'road',
+    because,
+  });
+  const radius = radiusFromSize(filler, part.size, path);
+  const facts = fillFacts(filler, {
+    facts: tireFacts,
+    stated: part,
+    path,
+    fallbacks: {
+      rollingRadius: radius === null ? 'needed' : () => radius,
+      peakFriction: () => fromClass(found.title, found.peakFriction),
+      nominalLoad: () => fromClass(found.title, found.nominalLoad),
+      loadSensitivity: () => fromClass(found.title, found.loadSensitivity),
+      slideRatio: () => fromClass(found.title, found.slideRatio),
+      peakSlip: () => fromClass(found.title, found.peakSlip),
+      slipStiffness: () => fromClass(found.title, found.slipStiffness),
+    },
+  });
+  return { kind: 'tire', id, title: part.title, className: part.class ?? null, facts };
+}
+
+function radiusFromSize(filler: Filler, size: string | undefined, path: DocumentPath): Fallback | null {
+  if (size === undefined) return null;
+  const value = rollingRadiusOfSize(size);
+  if (value !== null)
+    return {
+      value,
+      spread: 0.01 * value,
+      reason: `from the size ${size}: 97 % of the free radius, common practice`,
+    };
+  const accepted = 'a size as on the sidewall, such as 205/50 R16';
+  const message = `${pathText(path)}.size is ${shown(size)}; accepted is ${accepted}`;
+  filler.findings.push({
+    code: 'unreadable-size',
+    path: [...path, 'size'],
+    at: 'value',
+    found: shown(size),
+    accepted,
+    message,
+  });
+  return { value: 0.3, spread: 0, reason: 'never used: the job is refused' };
+}

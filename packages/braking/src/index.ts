@@ -68,6 +68,7 @@ export * from './balance/annex-five-verdict.ts';
 export * from './balance/deceleration-under.ts';
 export * from './balance/axle-reserve.ts';
 export * from './balance/lock-order.ts';
+export * from './balance/rear-first-decelerations.ts';
 export * from './travel/hose-volume.ts';
 export * from './travel/tube-volume.ts';
 export * from './travel/compressed-fluid.ts';

@@ -1,1 +1,13 @@
-export {};
+export { createServer } from './create-server.ts';
+export type { ServerParts } from './create-server.ts';
+export { startServer, defaultPort } from './start/start-server.ts';
+export type { RunningServer, StartOptions } from './start/start-server.ts';
+export { databaseAddress } from './start/database-address.ts';
+export type { DatabaseChoice } from './start/database-address.ts';
+export { readDemo } from './start/read-demo.ts';
+export type { Demo } from './start/demo.ts';
+export { StartError } from './start/start-error.ts';
+export type { Calculations } from './calculations/calculations.ts';
+export { serverProblems } from './problems/problem-codes.ts';
+export type { ServerProblemCode } from './problems/problem-codes.ts';
+export type { ProblemDocument } from './problems/problem-document.ts';

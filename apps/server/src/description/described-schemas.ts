@@ -1,0 +1,33 @@
+import {
+  comparison,
+  comparisonRefusal,
+  jobDocumentSchema,
+  logRefusal,
+  logReport,
+  prediction,
+  problem,
+} from '@standstill/workshop';
+import { z } from 'zod';
+import { jobSummary, storedJob } from '../jobs/job-schemas.ts';
+import { keptLog, logSummary } from '../logs/log-schemas.ts';
+import { problemDocument } from '../problems/problem-document.ts';
+
+/** The schemas that the API's description gives a name to. */
+export const describedSchemas = z.registry<{ id: string }>();
+
+const named = {
+  JobDocument: jobDocumentSchema,
+  JobSummary: jobSummary,
+  StoredJob: storedJob,
+  LogSummary: logSummary,
+  KeptLog: keptLog,
+  LogReport: logReport,
+  LogRefusal: logRefusal,
+  Prediction: prediction,
+  Comparison: comparison,
+  ComparisonRefusal: comparisonRefusal,
+  Problem: problem,
+  ProblemDocument: problemDocument,
+};
+
+for (const [id, schema] of Object.entries(named)) describedSchemas.add(schema, { id });

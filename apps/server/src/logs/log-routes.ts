@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import type { App } from '../app.ts';
+import { isAlreadyKnown } from '../jobs/entity-tag.ts';
+import { findJob } from '../jobs/find-job.ts';
+import { jobParams } from '../jobs/job-schemas.ts';
+import { problemAnswers } from '../problems/problem-answers.ts';
+import type { ServerContext } from '../server-context.ts';
+import { contentDisposition } from './content-disposition.ts';
+import { findLog } from './find-log.ts';
+import { logParams, logReading, logSummary, reportQuery } from './log-schemas.ts';
+import { reportOptions } from './report-options.ts';
+import { uploadRoute } from './upload-route.ts';
+
+/** Logs of a job: keep, list, give back, report. */
+export function logRoutes(app: App, context: ServerContext): void {
+  uploadRoute(app, context);
+  listLogs(app, context);
+  giveBack(app, context);
+  report(app, context);
+}
+
+function listLogs(app: App, { store }: ServerContext): void {
+  const schema = {
+    operationId: 'listLogs',
+    summary: 'The logs kept with a job, in the order they came',
+    params: jobParams,
+    response: { 200: z.object({ logs: z.array(logSummary) }), ...problemAnswers },
+  };
+  app.get('/api/jobs/:id/logs', { schema }, async (request) => {
+    const { id } = request.params;
+    const logs = await store.listLogs(id);
+    if (logs.length === 0) await findJob(store, id);
+    return { logs: [...logs] };
+  });
+}
+
+function giveBack(app: App, { store }: ServerContext): void {
+  const bytes = {
+    description: 'The bytes as they came in.',
+    content: { 'application/octet-stream': { schema: z.any() } },
+  };
+  const schema = {
+    operationId: 'getLog',
+    summary: 'The bytes of a log, as they came in',
+    params: logParams,
+    response: { 200: bytes, 304: z.undefined().describe('You have it.'), ...problemAnswers },
+  };
+  app.get('/api/jobs/:id/logs/:logId', { schema }, async (request, reply) => {
+    const { id, logId } = request.params;
+    const { log, bytes } = await findLog(store, id, logId);
+    const tag = `"${log.sha256}"`;
+    void reply.header('etag', tag).header('content-disposition', contentDisposition(log.name));
+    void reply.header('repr-digest', `sha-256=:${Buffer.from(log.sha256, 'hex').toString('base64')}:`);
+    if (isAlreadyKnown(request.headers['if-none-match'], tag)) return reply.code(304).send();
+    return reply
+      .type('application/octet-stream')
+      .send(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+  });
+}
+
+function report(app: App, { store, calculations }: ServerContext): void {
+  const schema = {
+    operationId: 'getLogReport',
+    summary: 'What is in a log, or in one sentence why it can not be read',
+    params: logParams,
+    querystring: reportQuery,
+    response: { 200: logReading, ...problemAnswers },
+  };
+  app.get('/api/jobs/:id/logs/:logId/report', { schema }, async (request) => {
+    const { id, logId } = request.params;
+    const { log, bytes } = await findLog(store, id, logId);
+    return calculations.reportLog({
+      file: { name: log.name, content: bytes },
+      options: reportOptions(request.query),
+    });
+  });
+}

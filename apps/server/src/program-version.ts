@@ -1,0 +1,9 @@
+import { readFileSync } from 'node:fs';
+
+/**
+ * @returns the version of this program, as its package says
+ */
+export function programVersion(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { version: string }).version;
+}

@@ -1,0 +1,93 @@
+import { existsSync } from 'node:fs';
+import { basename } from 'node:path';
+import type { UnitSystem } from '@standstill/units';
+import { compareRuns, predict, type CompareRunsInput, type LogReport } from '@standstill/workshop';
+import { knownOptions } from '../input/known-options.ts';
+import { readCountOption } from '../input/read-count-option.ts';
+import { reportLogFile, type LogOptions } from '../input/report-log-file.ts';
+import { requireJob } from '../input/require-job.ts';
+import { comparisonText } from '../print/comparison-text.ts';
+import { jsonText } from '../print/json-text.ts';
+import { CommandError } from '../surface/command-error.ts';
+import { exitCode, type ExitCode } from '../surface/exit-code.ts';
+import type { Terminal } from '../surface/terminal.ts';
+import { refusalLine } from './find-stops.ts';
+import { requireSetUp } from './predict-job.ts';
+
+export interface CompareLogsOptions extends LogOptions {
+  readonly before?: readonly string[];
+  readonly after?: readonly string[];
+  readonly definition?: 'application' | 'gate';
+  readonly job?: string;
+  readonly setUp?: string;
+  readonly seed?: string;
+  readonly units: UnitSystem;
+  readonly json?: boolean;
+}
+
+/** Sets the stops measured before against those measured after. */
+export async function compareLogs(
+  [before, after]: readonly (string | undefined)[],
+  options: CompareLogsOptions,
+  terminal: Terminal,
+): Promise<ExitCode> {
+  const files = { before: filesOf(before, options.before), after: filesOf(after, options.after) };
+  if (files.before.length === 0 || files.after.length === 0)
+    throw new CommandError('compare needs a log from before and one from after.', exitCode.usage);
+  const seed = readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }) ?? 1;
+  const comparison = compareRuns({
+    before: { name: nameOf('before', files.before), reports: await reports(files.before, options) },
+    after: { name: nameOf('after', files.after), reports: await reports(files.after, options) },
+    seed,
+    units: options.units,
+    ...knownOptions({ definition: options.definition, expectation: await expectation(options) }),
+  });
+  if (comparison.kind === 'comparison-refusal') {
+    if (options.json === true) terminal.out(jsonText(comparison));
+    terminal.note(comparison.sentence);
+    return exitCode.no;
+  }
+  terminal.out(
+    options.json === true ? jsonText(comparison) : comparisonText(comparison, options.units, terminal),
+  );
+  return exitCode.ok;
+}
+
+/** Files of one side: each argument is a file, or several with commas between. */
+function filesOf(argument: string | undefined, repeated: readonly string[] = []): readonly string[] {
+  return [...(argument === undefined ? [] : [argument]), ...repeated].flatMap((text) =>
+    existsSync(text) ? [text] : text.split(',').filter((file) => file !== ''),
+  );
+}
+
+function nameOf(side: string, files: readonly string[]): string {
+  return files.length === 1 ? `${side} (${basename(files[0] ?? '')})` : `${side} (${files.length} logs)`;
+}
+
+async function reports(files: readonly string[], options: LogOptions): Promise<readonly LogReport[]> {
+  const read: LogReport[] = [];
+  for (const file of files) {
+    const report = await reportLogFile(file, options);
+    if (report.kind === 'log-refusal') throw new CommandError(refusalLine(file, report), exitCode.unreadable);
+    read.push(report);
+  }
+  return read;
+}
+
+/** What the model expects of the change, where a job is given. */
+async function expectation(options: CompareLogsOptions): Promise<CompareRunsInput['expectation']> {
+  if (options.job === undefined) return undefined;
+  const { job } = await requireJob(options.job);
+  const others = job.setUps.slice(1).map(({ id }) => id);
+  const setUp = options.setUp ?? (others.length === 1 ? others[0] : undefined);
+  if (setUp === undefined)
+    throw new CommandError(`compare --job needs --set-up: one of ${others.join(', ')}.`, exitCode.usage);
+  requireSetUp(job, setUp);
+  const found = predict(job, { units: options.units }).differences.find(({ id }) => id === setUp);
+  if (found === undefined)
+    throw new CommandError(
+      `--set-up: "${setUp}" is the car as found; name one that changes it.`,
+      exitCode.usage,
+    );
+  return { setUp: found.id, difference: found.distance_m };
+}

@@ -1,0 +1,53 @@
+import type { UnitSystem } from '@standstill/units';
+import { predict, type Job } from '@standstill/workshop';
+import { knownOptions } from '../input/known-options.ts';
+import { readCountOption } from '../input/read-count-option.ts';
+import { readQuantityOption } from '../input/read-quantity-option.ts';
+import { requireJob } from '../input/require-job.ts';
+import { jsonText } from '../print/json-text.ts';
+import { predictionText } from '../print/prediction-text.ts';
+import { CommandError } from '../surface/command-error.ts';
+import { exitCode, type ExitCode } from '../surface/exit-code.ts';
+import type { Terminal } from '../surface/terminal.ts';
+
+export interface PredictJobOptions {
+  readonly speed?: string;
+  readonly pedalForce?: string;
+  readonly setUp?: readonly string[];
+  readonly draws?: string;
+  readonly seed?: string;
+  readonly units: UnitSystem;
+  readonly assumed?: boolean;
+  readonly json?: boolean;
+}
+
+/** Says what the set-ups of a job would do. */
+export async function predictJob(
+  path: string,
+  options: PredictJobOptions,
+  terminal: Terminal,
+): Promise<ExitCode> {
+  const known = knownOptions({
+    speed: readQuantityOption('--speed', options.speed, 'speed'),
+    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, 'force'),
+    draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
+    seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),
+    setUps: options.setUp,
+  });
+  const { job } = await requireJob(path);
+  for (const id of options.setUp ?? []) requireSetUp(job, id);
+  const prediction = predict(job, { ...known, units: options.units });
+  const look = { units: options.units, path, assumed: options.assumed === true };
+  terminal.out(options.json === true ? jsonText(prediction) : predictionText(prediction, look, terminal));
+  return exitCode.ok;
+}
+
+/** Ends the command where the job has no such set-up, and says which there are. */
+export function requireSetUp(job: Job, id: string): void {
+  const ids = job.setUps.map((setUp) => setUp.id);
+  if (ids.includes(id)) return;
+  throw new CommandError(
+    `--set-up: the job has no set-up "${id}"; it has ${ids.join(', ')}.`,
+    exitCode.usage,
+  );
+}

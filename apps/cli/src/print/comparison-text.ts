@@ -1,0 +1,84 @@
+import type { UnitSystem } from '@standstill/units';
+import type { Comparison } from '@standstill/workshop';
+import type { Terminal } from '../surface/terminal.ts';
+import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { textTable } from './text-table.ts';
+
+const definitions = {
+  application: 'from the first brake application to rest',
+  gate: 'from crossing the nominal speed to rest',
+} as const;
+
+/** Before against after, for a person: the answer, the two sets, how sure it is, and what else could have made it. */
+export function comparisonText(comparison: Comparison, units: UnitSystem, terminal: Terminal): string {
+  const print = quantityPrinter(units);
+  const { colors } = terminal;
+  return [
+    [colors.bold(comparison.sentence)],
+    [setTable(comparison, print, terminal), colors.dim(definitionLine(comparison, print))],
+    evidenceLines(comparison, print),
+    comparison.expectation === null ? [] : expectationLines(comparison.expectation, print),
+    comparison.confounders.map((text) => `${colors.yellow('Also different:')} ${text}`),
+    comparison.warnings.map((text) => `${colors.yellow('Caution:')} ${text}`),
+  ]
+    .filter((block) => block.length > 0)
+    .map((block) => block.join('\n'))
+    .join('\n\n');
+}
+
+function setTable({ before, after }: Comparison, print: QuantityPrinter, terminal: Terminal): string {
+  const head = ['', 'stops', 'mean', 'spread (s.d.)', 'best', 'worst', 'trend a stop'];
+  const rows = [before, after].map((set) => [
+    set.name,
+    String(set.count),
+    print.estimate(set.mean_m, 'stopping-distance'),
+    print.quantity(set.standardDeviation_m, 'stopping-distance', (set.standardDeviation_m ?? 0) / 4),
+    print.quantity(set.best_m, 'stopping-distance'),
+    print.quantity(set.worst_m, 'stopping-distance'),
+    print.difference(set.trend_m_per_run, 'stopping-distance'),
+  ]);
+  return textTable(head, rows, terminal);
+}
+
+function definitionLine({ definition, nominalSpeed_m_s }: Comparison, print: QuantityPrinter): string {
+  return `Distances are ${definitions[definition]}, at ${print.quantity(nominalSpeed_m_s, 'speed')}. Intervals are 95 %.`;
+}
+
+function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[] {
+  const { difference_m, differencePercent, welch, permutation, bestOfEach, runsNeeded } = comparison;
+  const percent = `${differencePercent.value.toFixed(1)} (${differencePercent.low.toFixed(1)} to ${differencePercent.high.toFixed(1)}) %`;
+  const chance = (p: number): string => (p < 0.001 ? 'under 0.1 %' : `${(p * 100).toPrecision(2)} %`);
+  const ways = `${permutation.exact ? 'all' : 'drawn'} ${permutation.arrangements} arrangements`;
+  const gains = [bestOfEach.expectedGainBefore_m, bestOfEach.expectedGainAfter_m].map((gain) =>
+    print.quantity(gain, 'stopping-distance'),
+  );
+  return [
+    `After minus before: ${print.difference(difference_m, 'stopping-distance')}, ${percent.replaceAll('-', '−')}; minus is shorter.`,
+    ...(welch === null
+      ? []
+      : [
+          `Chance of such a difference without a real one: ${chance(welch.p)} (Welch t ${welch.t.toFixed(2)}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
+        ]),
+    `The same by shuffling the stops: ${chance(permutation.p)} (${ways}).`,
+    `Best against best would claim ${print.quantity(bestOfEach.difference_m, 'stopping-distance').replace(/^-/u, '−')}; taking a best alone gains about ${gains[0]} before and ${gains[1]} after.`,
+    runsLine(runsNeeded, print),
+  ];
+}
+
+function runsLine({ difference_m, runsPerSet }: Comparison['runsNeeded'], print: QuantityPrinter): string {
+  const difference = print.quantity(Math.abs(difference_m), 'stopping-distance');
+  if (runsPerSet === null)
+    return `How many stops it takes to see ${difference} can't be said from these sets.`;
+  return `To see ${difference} with 80 % power at this spread: ${runsPerSet} stops a set.`;
+}
+
+function expectationLines(
+  expectation: NonNullable<Comparison['expectation']>,
+  print: QuantityPrinter,
+): string[] {
+  const { sentence, setUp, expected_m, explainedShare, unexplained_m } = expectation;
+  return [
+    sentence,
+    `Expected of ${setUp}: ${print.difference(expected_m, 'stopping-distance')}; share explained ${print.estimate(explainedShare, 'share')}; not explained ${print.difference(unexplained_m, 'stopping-distance')}.`,
+  ];
+}

@@ -1,0 +1,94 @@
+import type { UnitSystem } from '@standstill/units';
+import type { LogReport, StopResult } from '@standstill/workshop';
+import type { Terminal } from '../surface/terminal.ts';
+import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { textTable } from './text-table.ts';
+
+/** What a log holds, for a person: the answer, the stops, why some don't count, what was read and what was doubted. */
+export function logReportText(report: LogReport, units: UnitSystem, terminal: Terminal): string {
+  const print = quantityPrinter(units);
+  const { colors } = terminal;
+  return [
+    [colors.bold(report.sentence)],
+    report.stops.length === 0 ? [] : [stopTable(report, print, terminal)],
+    flagLines(report.stops, colors.yellow),
+    assumedUnits(report, colors.yellow),
+    [colors.dim(sourceLine(report, print))],
+    report.issues.map((issue) => colors.dim(issueLine(issue))),
+  ]
+    .filter((block) => block.length > 0)
+    .map((block) => block.join('\n'))
+    .join('\n\n');
+}
+
+function stopTable(
+  { stops, nominalSpeed_m_s }: LogReport,
+  print: QuantityPrinter,
+  terminal: Terminal,
+): string {
+  const nominal = nominalSpeed_m_s === null ? null : print.quantity(nominalSpeed_m_s, 'speed');
+  const head = [
+    'Stop',
+    'starts',
+    'from',
+    'distance',
+    ...(nominal === null ? [] : [`to ${nominal}`, 'gate']),
+    'time',
+    'mean',
+    'fully developed',
+    'counts',
+  ];
+  const rows = stops.map((stop) => {
+    const halfWidth = 2 * stop.distanceStandardError_m;
+    const distance = (value: number | null): string => print.quantity(value, 'stopping-distance', halfWidth);
+    return [
+      String(stop.number),
+      stop.clock ?? print.quantity(stop.start_s, 'time'),
+      print.quantity(stop.entrySpeed_m_s, 'speed'),
+      distance(stop.applicationDistance_m),
+      ...(nominal === null ? [] : [distance(stop.correctedDistance_m), distance(stop.gateDistance_m)]),
+      print.quantity(stop.duration_s, 'time', 0.05),
+      print.quantity(stop.meanDecelerationByDistance_m_s2, 'deceleration', 0.05),
+      print.quantity(stop.meanFullyDevelopedDeceleration_m_s2, 'deceleration', 0.05),
+      stop.counted ? 'yes' : 'no',
+    ];
+  });
+  const legend =
+    nominal === null
+      ? 'distance: brake application to rest, as driven. With --speed it is corrected to one speed.'
+      : `distance: brake application to rest, as driven; to ${nominal}: corrected to that speed; gate: from crossing ${nominal} to rest.`;
+  return `${textTable(head, rows, terminal)}\n${terminal.colors.dim(legend)}`;
+}
+
+function flagLines(stops: readonly StopResult[], paint: (text: string) => string): string[] {
+  return stops.flatMap(({ number, flags }) =>
+    flags.map(({ severity, reason }) => {
+      const effect = severity === 'excludes' ? 'left out' : 'look at it';
+      return `${paint(`Stop ${number}, ${effect}:`)} ${reason}`;
+    }),
+  );
+}
+
+function assumedUnits({ channels }: LogReport, paint: (text: string) => string): string[] {
+  return channels
+    .filter(({ unitOrigin }) => unitOrigin === 'assumed')
+    .map(
+      ({ name, unitAsRead }) =>
+        `${paint('Assumed:')} column "${name}" is in ${unitAsRead}; the log does not say.`,
+    );
+}
+
+function sourceLine({ source, duration_s, channels }: LogReport, print: QuantityPrinter): string {
+  const size =
+    source.bytes < 1e6 ? `${Math.ceil(source.bytes / 1e3)} kB` : `${(source.bytes / 1e6).toFixed(1)} MB`;
+  const names = channels
+    .filter(({ quantity }) => quantity !== 'unknown')
+    .map(({ name, unitAsRead }) => (unitAsRead === '' ? name : `${name} [${unitAsRead}]`));
+  const used = names.length === 0 ? 'no known column' : names.join(', ');
+  return `${source.name}: ${source.format}, ${size}, ${source.rows} rows, ${print.quantity(duration_s, 'time')}; ${used}.`;
+}
+
+function issueLine({ message, line, count }: LogReport['issues'][number]): string {
+  const place = line === null ? '' : ` (first in line ${line})`;
+  return count > 1 ? `${message} ${count} times${place}.`.replace('. ', ', ') : `${message}${place}`;
+}

@@ -1,0 +1,151 @@
+import { Command, Option } from 'commander';
+import type { CheckOptions } from './commands/check-jobs.ts';
+import type { CompareLogsOptions } from './commands/compare-logs.ts';
+import type { FindStopsOptions } from './commands/find-stops.ts';
+import type { NewJobOptions } from './commands/new-job.ts';
+import type { PredictJobOptions } from './commands/predict-job.ts';
+import type { ServeJobsOptions } from './commands/serve-jobs.ts';
+import type { ExitCode } from './surface/exit-code.ts';
+import type { Terminal } from './surface/terminal.ts';
+
+const about = `Says what holds a car's brakes back, what a kit would change, and what measured stops show.
+A figure from the maker of the car or the part always overrides ours. Brakes can kill: check before you drive.`;
+
+const exits = `
+Exit codes:
+  0  done; where the command asks something, the answer is yes
+  1  the answer is no: a mistake in the job, no stop in the log, sets that can't be compared
+  2  the command was not written as it should be
+  3  a file can't be read, or what is in it can't
+  4  a fault of this program
+  5  the machine refused: the file is already there, the port is taken`;
+
+/** The commands, their options and their help. What they do is loaded only when they run. */
+export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal): Command {
+  const program = new Command('standstill')
+    .description(about)
+    .version('0.1.0')
+    .exitOverride()
+    .configureHelp({ showGlobalOptions: false })
+    .showHelpAfterError('(add --help for the options and an example)')
+    .addHelpText('after', exits);
+
+  program
+    .command('new <file>')
+    .description('write a job file to fill in; never over a file that is there')
+    .option('--title <text>', 'what the job is called')
+    .addOption(json())
+    .addHelpText('after', example('standstill new coupe.yaml --title "Long pedal after two laps"'))
+    .action(async (file: string, options: NewJobOptions) =>
+      end(await (await import('./commands/new-job.ts')).newJob(file, options, terminal)),
+    );
+
+  program
+    .command('check <jobs...>')
+    .description('find every mistake in job files, with line and column, and say what was assumed')
+    .addOption(json())
+    .addHelpText('after', example('standstill check coupe.yaml'))
+    .action(async (jobs: string[], options: CheckOptions) =>
+      end(await (await import('./commands/check-jobs.ts')).checkJobs(jobs, options, terminal)),
+    );
+
+  program
+    .command('predict <job>')
+    .description('say what each set-up of a job would do, and how sure that is')
+    .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
+    .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
+    .option(
+      '--set-up <id>',
+      'only this set-up; repeat for more, the first is what the others are set against',
+      collect,
+    )
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText(
+      'after',
+      example('standstill predict examples/hill-climb-coupe --speed "60 mph" --pedal-force "90 lbf"'),
+    )
+    .action(async (job: string, options: PredictJobOptions) =>
+      end(await (await import('./commands/predict-job.ts')).predictJob(job, options, terminal)),
+    );
+
+  withLogOptions(program.command('stops <logs...>'))
+    .description('find the stops in logs (CSV, NMEA 0183)')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill stops before.csv --speed "60 mph"'))
+    .action(async (logs: string[], options: FindStopsOptions) =>
+      end(await (await import('./commands/find-stops.ts')).findStops(logs, options, terminal)),
+    );
+
+  withLogOptions(program.command('compare [before] [after]'))
+    .description(
+      'set stops measured before against stops measured after; several logs a side with commas between',
+    )
+    .option('--before <log>', 'one more log from before; may be repeated', collect)
+    .option('--after <log>', 'one more log from after; may be repeated', collect)
+    .addOption(
+      new Option('--definition <name>', 'where the distance begins').choices(['application', 'gate']),
+    )
+    .option('--job <job>', 'set the change against what the model expects of it')
+    .option('--set-up <id>', 'the set-up of the job that was fitted after')
+    .option('--seed <n>', 'seed of the shuffling')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill compare before-1.csv,before-2.csv after.csv --speed "60 mph"'))
+    .action(async (before: string | undefined, after: string | undefined, options: CompareLogsOptions) =>
+      end(await (await import('./commands/compare-logs.ts')).compareLogs([before, after], options, terminal)),
+    );
+
+  program
+    .command('serve')
+    .description('serve the app and keep jobs in a folder; on this machine only')
+    .option('--port <n>', 'port; 0 takes any that is free (default 4780)')
+    .option(
+      '--data <folder>',
+      "where jobs and logs are kept (default: STANDSTILL_DATABASE, else the user's data folder)",
+    )
+    .option('--demo <job>', 'put this job and its logs in where there are no jobs yet')
+    .option('--no-open', "don't open the browser")
+    .addOption(json())
+    .addHelpText('after', example('standstill serve --port 4800 --data ~/workshop'))
+    .action(async (options: ServeJobsOptions) =>
+      end(await (await import('./commands/serve-jobs.ts')).serveJobs(options, terminal)),
+    );
+
+  program
+    .command('schema [name]')
+    .description('print the JSON Schema of the job document or of what a command prints with --json')
+    .addHelpText('after', example('standstill schema prediction'))
+    .action(async (name: string | undefined) =>
+      end((await import('./commands/print-schema.ts')).printSchema(name, terminal)),
+    );
+  return program;
+}
+
+function withLogOptions(command: Command): Command {
+  return command
+    .option('--speed <speed>', 'nominal speed that distances are corrected to, e.g. "60 mph"')
+    .option('--time-column <name>', 'column that holds the time')
+    .option('--speed-column <name>', 'column that holds the speed')
+    .option('--speed-unit <unit>', 'unit of the speed column, e.g. km/h');
+}
+
+function json(): Option {
+  return new Option('--json', 'print the result for programs; "standstill schema" has its shape');
+}
+
+function units(): Option {
+  return new Option('--units <system>', 'units of the text').choices(['us', 'metric']).default('us');
+}
+
+function example(line: string): string {
+  return `\nExample:\n  ${line}`;
+}
+
+function collect(value: string, earlier: readonly string[] = []): readonly string[] {
+  return [...earlier, value];
+}

@@ -27,3 +27,4 @@ export * from './predict/predict.ts';
 export * from './proof/report-log.ts';
 export * from './proof/compare-runs.ts';
 export * from './job/document/read-quantity.ts';
+export * from './job/facts/car-classes.ts';

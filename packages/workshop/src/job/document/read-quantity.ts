@@ -108,7 +108,7 @@ function readSpread(
   const ofValue = fact.kind !== 'share' && typeof written === 'string' && /%\s*$/.test(written);
   const percent = ofValue ? parseQuantity(written, 'ratio') : null;
   if (percent?.ok === true && percent.value >= 0) return percent.value * Math.abs(value);
-  const amount = readWritten(
+  const amount = readAmount(
     written,
     unit,
     dimension === 'temperature' ? 'temperature-difference' : dimension,
@@ -123,4 +123,10 @@ function readSpread(
     accepted,
     message: `has the spread "${found}"; accepted is ${accepted}`,
   };
+}
+
+/** A spread may have a unit of its own beside that of the value. */
+function readAmount(written: string | number, unit: string | undefined, dimension: Dimension): Reading {
+  const own = typeof written === 'string' ? parseQuantity(written, dimension) : null;
+  return own?.ok === true ? own : readWritten(written, unit, dimension);
 }

@@ -14,8 +14,8 @@ export const conditionsFacts = {
   altitude: {
     title: 'Altitude',
     kind: 'stopping-distance',
-    low: -500,
-    high: 6000,
+    low: 0,
+    high: 5000,
     example: '1200 ft',
     spread: 'chosen',
   },

@@ -107,10 +107,21 @@ function syntaxFinding(error: YAMLError, position: Position): TextFinding {
     const message = 'this line is indented with a tab; YAML accepts only spaces there';
     return { ...text, code: 'job-tabs', found: 'a tab', accepted: 'spaces', message, position };
   }
-  const why = error.message.replace(/; please use .*$/, '').replace(/\s+/g, ' ');
-  const message = `the text can't be read as YAML from here: ${why.charAt(0).toLowerCase()}${why.slice(1)}`;
+  const why = plainReasons[error.code] ?? error.message.replace(/\s+/g, ' ');
+  const message = `the text can't be read as YAML from here: ${why}`;
   return { ...text, code: 'job-syntax', found: why, accepted: 'YAML', message, position };
 }
+
+/** What the parser's codes mean to somebody who edits a job. */
+const plainReasons: Readonly<Record<string, string>> = {
+  BAD_INDENT: 'the indentation does not fit the lines above, or a bracket is left open',
+  BLOCK_AS_IMPLICIT_KEY:
+    'a second "key: value" stands on one line, or the indentation does not fit the lines above',
+  MULTILINE_IMPLICIT_KEY: 'a key must stand on one line; is a bracket, brace or quote left open above?',
+  MISSING_CHAR: 'something is left open: a quote, a bracket or the colon after a key',
+  MULTIPLE_DOCS: 'a second document starts with ---; a job file holds one',
+  BAD_DIRECTIVE: 'a line that starts with % is not understood',
+};
 
 function jsonTrouble(source: string): { finding: Finding; offset: number } | null {
   try {

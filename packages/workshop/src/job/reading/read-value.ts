@@ -5,6 +5,7 @@ import { printFillings } from '../print-fillings.ts';
 import { resolveJob } from '../resolve/resolve-job.ts';
 import { describeIssues } from './describe-issues.ts';
 import type { Finding } from './finding.ts';
+import { forbiddenKeys } from './forbidden-keys.ts';
 import type { JobReading } from './job-reading.ts';
 import { pathText } from './path-text.ts';
 import type { DocumentPath, Locate } from './position.ts';
@@ -19,6 +20,8 @@ export function readValue(value: unknown, source: ValueSource): JobReading {
   const migration = migrate(value);
   if (!migration.ok) return refuse([migration.finding], source, (path) => path);
   const { migrated, from } = migration;
+  const forbidden = forbiddenKeys(value, []);
+  if (forbidden.length > 0) return refuse(forbidden, source, (path) => path);
   const parsed = jobDocumentSchema.safeParse(migrated.value);
   if (!parsed.success) {
     const findings = describeIssues(jobDocumentSchema, migrated.value, parsed.error.issues);

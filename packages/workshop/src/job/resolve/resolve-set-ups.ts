@@ -198,7 +198,7 @@ function missingSlot(
   const emptiable = (emptiableSlots as readonly PartSlot[]).includes(slot);
   const ids = [...fitting.map(([partId]) => partId), ...(emptiable ? [none] : [])].join(', ');
   const accepted = `the id of a part of kind ${kind}${ids === '' ? '' : `: ${ids}`}`;
-  const message = `setUps.${id}.${slot} is missing: without its ${title} no car stops; give ${accepted}`;
+  const message = `setUps.${id}.${slot} is missing: the ${title} can't be assumed; give ${accepted}`;
   filler.findings.push({
     code: 'missing',
     path: ['setUps', id, slot],

@@ -1,0 +1,49 @@
+import type { AxleBrake, Caliper, Hose, Pad, Rotor } from '@standstill/braking';
+import type { CaliperPart, HosePart, Job, JobSetUp, KnownTable, PadPart, RotorPart } from '../job/job.ts';
+import type { Draw } from './draw.ts';
+import { partIn } from './part-in.ts';
+import { settleFacts } from './settle-facts.ts';
+
+export function settleAxle(job: Job, setUp: JobSetUp, axle: 'front' | 'rear', draw: Draw): AxleBrake {
+  const caliper = partIn(job, setUp, `${axle}Caliper`, 'caliper');
+  const pad = partIn(job, setUp, `${axle}Pad`, 'pad');
+  return {
+    kind: 'disc',
+    caliper: settleCaliper(caliper, draw),
+    pad: settlePad(pad, draw),
+    rotor: settleRotor(partIn(job, setUp, `${axle}Rotor`, 'rotor'), draw),
+    hose: settleHose(partIn(job, setUp, `${axle}Hose`, 'hose'), draw),
+    tube: settleFacts(partIn(job, setUp, `${axle}Tube`, 'tube').facts, draw),
+    runningClearance: draw(caliper.facts.runningClearance),
+    pressureAssumption: pad.contact,
+  };
+}
+
+function settleCaliper(part: CaliperPart, draw: Draw): Caliper {
+  const { runningClearance: _ofTheAxle, ...facts } = part.facts;
+  return { kind: part.type, pistonDiameters: part.pistons.map(draw), ...settleFacts(facts, draw) };
+}
+
+function settlePad(part: PadPart, draw: Draw): Pad {
+  const frictions = settleTable(part.friction, draw);
+  return { ...settleFacts(part.facts, draw), frictionTemperatures: part.friction.at, frictions };
+}
+
+function settleRotor(part: RotorPart, draw: Draw): Rotor {
+  const { sweptOuterDiameter, ...facts } = settleFacts(part.facts, draw);
+  const sweptOuterRadius = Math.min(sweptOuterDiameter, facts.outerDiameter) / 2;
+  const ringMass = Math.min(facts.ringMass, facts.mass);
+  const half = facts.thickness / 2;
+  const cheekThickness = part.type === 'solid' ? half : Math.min(facts.cheekThickness, 0.95 * half);
+  return { kind: part.type, ...facts, cheekThickness, ringMass, sweptOuterRadius };
+}
+
+function settleHose(part: HosePart, draw: Draw): Hose {
+  const expansions = settleTable(part.expansion, draw);
+  return { length: draw(part.facts.length), pressures: part.expansion.at, expansions };
+}
+
+function settleTable({ values, factor }: KnownTable, draw: Draw): number[] {
+  const by = draw(factor);
+  return values.map((value) => value * by);
+}

@@ -47,7 +47,6 @@ function definitionLine({ definition, nominalSpeed_m_s }: Comparison, print: Qua
 function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[] {
   const { difference_m, differencePercent, welch, permutation, bestOfEach, runsNeeded } = comparison;
   const percent = `${differencePercent.value.toFixed(1)} (${differencePercent.low.toFixed(1)} to ${differencePercent.high.toFixed(1)}) %`;
-  const chance = (p: number): string => (p < 0.001 ? 'under 0.1 %' : `${(p * 100).toPrecision(2)} %`);
   const ways = `${permutation.exact ? 'all' : 'drawn'} ${permutation.arrangements} arrangements`;
   const gains = [bestOfEach.expectedGainBefore_m, bestOfEach.expectedGainAfter_m].map((gain) =>
     print.quantity(gain, 'stopping-distance'),
@@ -63,6 +62,10 @@ function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[]
     `Best against best would claim ${print.quantity(bestOfEach.difference_m, 'stopping-distance').replace(/^-/u, '−')}; taking a best alone gains about ${gains[0]} before and ${gains[1]} after.`,
     runsLine(runsNeeded, print),
   ];
+}
+
+function chance(p: number): string {
+  return p < 0.001 ? 'under 0.1 %' : `${(p * 100).toPrecision(2)} %`;
 }
 
 function runsLine({ difference_m, runsPerSet }: Comparison['runsNeeded'], print: QuantityPrinter): string {

@@ -7,6 +7,7 @@ export * from './results/log-report.ts';
 export type * from './ports/store.ts';
 export * from './job/document/quantity-input.ts';
 export * from './job/document/job-document.ts';
+export * from './job/document/read-quantity.ts';
 export * from './job/document/part-schemas.ts';
 export * from './job/document/part-slots.ts';
 export type * from './job/known.ts';

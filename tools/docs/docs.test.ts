@@ -124,17 +124,22 @@ it('finds error codes that the page lacks and codes that the source lacks', () =
     export interface Flag { readonly code: 'gentle' | 'poor-fix' }
     class E extends Error { readonly code = 'out-of-range'; }
     const issue = { code: 'custom', status: 'not-a-code' };
-    const other = { code: yes ? 'told' : 'untold' };`;
+    const other = { code: yes ? 'told' : 'untold' };
+    export const doorProblems = { 'door-shut': { status: 400, title: 'not-a-code' } } as const;
+    export type KeyCode = 'key-lost' | 'told';`;
   const page =
-    '| code | means |\n|---|---|\n| bad-row | x |\n| gentle | x |\n| told | x |\n| long-gone | x |\n';
+    '| code | means |\n|---|---|\n| bad-row | x |\n| gentle | x |\n| told | x |\n| told | x |\n| told | y |\n| long-gone | x |\n';
   const problems = errorCodeProblems(tree({ 'docs/errors.md': page, 'p/a.ts': code, 'p/a.test.ts': code }), [
     'p',
   ]);
   expect(problems).toEqual([
-    'docs/errors.md:6: long-gone is in no source file',
+    'docs/errors.md:6: told is there twice',
+    'docs/errors.md:8: long-gone is in no source file',
     `p/a.ts:3: code 'poor-fix' is not in docs/errors.md`,
     `p/a.ts:4: code 'out-of-range' is not in docs/errors.md`,
     `p/a.ts:6: code 'untold' is not in docs/errors.md`,
+    `p/a.ts:7: code 'door-shut' is not in docs/errors.md`,
+    `p/a.ts:8: code 'key-lost' is not in docs/errors.md`,
   ]);
 });
 

@@ -5,7 +5,7 @@ import { isTestFile, sourceFiles } from '../architecture/source-files.mjs';
 
 const page = 'docs/errors.md';
 /** Codes of a library, not ours: zod's name for a finding of our own, Node's names for a failing system call. */
-const notOurs = /^(?:custom|[A-Z][A-Z0-9_]+)$/;
+const notOurs = /^(?:|custom|[A-Z][A-Z0-9_]+)$/;
 
 /** Codes in the source that docs/errors.md doesn't explain, and codes there that the source no longer has. */
 export function errorCodeProblems(root, folders) {
@@ -14,12 +14,15 @@ export function errorCodeProblems(root, folders) {
     if (!isTestFile(file)) for (const [code, line] of codesOf(root, file)) found.set(code, `${file}:${line}`);
   const problems = [];
   const told = new Set();
+  const entries = new Set();
   readFileSync(join(root, page), 'utf8')
     .split('\n')
     .forEach((text, index) => {
       const code = /^\|\s*`?([a-z0-9-]+)`?\s*\|/.exec(text)?.[1];
       if (code === undefined || code === 'code' || /^-+$/.test(code)) return;
-      if (told.has(code)) problems.push(`${page}:${index + 1}: ${code} is there twice`);
+      const entry = text.split('|').slice(1, 4).join('|').replaceAll(' ', '');
+      if (entries.has(entry)) problems.push(`${page}:${index + 1}: ${code} is there twice`);
+      entries.add(entry);
       if (!found.has(code)) problems.push(`${page}:${index + 1}: ${code} is in no source file`);
       told.add(code);
     });
@@ -28,7 +31,7 @@ export function errorCodeProblems(root, folders) {
   return problems;
 }
 
-/** String literals that are given or typed as a `code`, and the members of a list whose name ends in `Codes`. */
+/** String literals that are given or typed as a `code`, and the members of lists, tables and types of codes. */
 function codesOf(root, file) {
   const tree = ts.createSourceFile(
     file,
@@ -45,7 +48,8 @@ function codesOf(root, file) {
   const collect = (node) => {
     if (ts.isStringLiteral(node) && !notOurs.test(node.text))
       codes.set(node.text, tree.getLineAndCharacterOfPosition(node.getStart()).line + 1);
-    if (holdsCodes(node)) ts.forEachChild(node, collect);
+    if (ts.isObjectLiteralExpression(node)) node.properties.forEach((property) => collect(property.name));
+    else if (holdsCodes(node)) ts.forEachChild(node, collect);
   };
   visit(tree);
   return codes;
@@ -55,8 +59,9 @@ function codeValue(node) {
   const named =
     ts.isPropertyAssignment(node) || ts.isPropertySignature(node) || ts.isPropertyDeclaration(node);
   if (named && node.name.getText() === 'code') return node.type ?? node.initializer;
-  const isList = ts.isVariableDeclaration(node) && /(?:^c|C)odes?$/.test(node.name.getText());
-  return isList ? node.initializer : undefined;
+  if (ts.isTypeAliasDeclaration(node) && node.name.text.endsWith('Code')) return node.type;
+  const isTable = ts.isVariableDeclaration(node) && /(?:Codes|Problems)$/.test(node.name.getText());
+  return isTable ? node.initializer : undefined;
 }
 
 function holdsCodes(node) {

@@ -1,5 +1,5 @@
 import { quantityKinds } from '@standstill/units';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { Fact, Facts } from '../facts/fact.ts';
 import { quantityInput } from './quantity-input.ts';
 import { readQuantity } from './read-quantity.ts';

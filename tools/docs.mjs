@@ -5,6 +5,7 @@ import { dependencyPageProblems } from './docs/dependency-page-problems.mjs';
 import { docstringProblems } from './docs/docstring-problems.mjs';
 import { errorCodeProblems } from './docs/error-code-problems.mjs';
 import { linkProblems } from './docs/link-problems.mjs';
+import { recordProblems } from './docs/record-problems.mjs';
 import { roomTableProblems } from './docs/room-table-problems.mjs';
 import { sourceKeyProblems } from './docs/source-key-problems.mjs';
 import { root } from './run/root.mjs';
@@ -13,6 +14,7 @@ const { rooms } = JSON.parse(readFileSync(join(root, 'tools/rooms.json'), 'utf8'
 const folders = rooms.map((room) => room.folder);
 const problems = [
   ...rooms.filter((room) => room.pure).flatMap((room) => docstringProblems(root, room.folder)),
+  ...recordProblems(root, 'packages/braking'),
   ...sourceKeyProblems(root, folders),
   ...errorCodeProblems(
     root,

@@ -7,6 +7,7 @@ import { docstringProblems } from './docstring-problems.mjs';
 import { errorCodeProblems } from './error-code-problems.mjs';
 import { linkProblems } from './link-problems.mjs';
 import { namesUnit } from './names-unit.mjs';
+import { recordProblems } from './record-problems.mjs';
 import { roomTableProblems } from './room-table-problems.mjs';
 import { sourceKeyProblems } from './source-key-problems.mjs';
 
@@ -102,6 +103,25 @@ it.each(['the force', 'speed of the car', 'a value', 'how hard the foot pushes']
     expect(namesUnit(text)).toBe(false);
   },
 );
+
+it('finds numbers in records whose unit is told nowhere', () => {
+  const code = `
+    export interface Wheel {
+      /** J, of ONE wheel, kg m². */
+      readonly inertia: number;
+      /** How big it is. */
+      readonly radius: number;
+      readonly width_m: number;
+      readonly boltCount: number;
+      readonly name: string;
+    }
+    /** Parts of the travel, m. */
+    export interface Travel { readonly hoses: number; readonly pads: number }
+    interface Own { readonly inside: number }`;
+  expect(recordProblems(tree({ 'p/src/a.ts': code }), 'p')).toEqual([
+    'p/src/a.ts:6: Wheel.radius has no unit',
+  ]);
+});
 
 const header = '| key | source | how known |\n|---|---|---|\n';
 

@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, test } from 'vitest';
+import { agrees } from './agrees.ts';
 
 /** A number as a source prints it, and how far ours may be from it. */
 export interface PublishedFigure {
@@ -53,23 +54,10 @@ export function published(figure: PublishedFigure, ours: () => number): void {
     const value = ours();
     rows.push({ ...figure, ours: value, file: checkFile() });
     expect(Number.isFinite(value), `ours is ${value}`).toBe(true);
-    const difference = Math.abs(value - figure.printed);
-    const limit = figure.tolerance + roundingOf(figure.printed);
-    if (figure.expectedDifference === undefined) {
-      expect(difference, `printed ${figure.printed} ${figure.unit}, ours ${value}`).toBeLessThanOrEqual(
-        limit,
-      );
-    } else {
-      expect(difference, `was expected to differ from ${figure.printed}, ours ${value}`).toBeGreaterThan(
-        limit,
-      );
-    }
+    const expected = figure.expectedDifference === undefined ? 'agrees' : 'differs';
+    const found = agrees(figure, value) ? 'agrees' : 'differs';
+    expect(found, `printed ${figure.printed} ${figure.unit}, ours ${value}`).toBe(expected);
   });
-}
-
-/** What the subtraction of two doubles near `printed` may lose, so that a difference of exactly the tolerance passes. */
-function roundingOf(printed: number): number {
-  return 4 * Number.EPSILON * Math.abs(printed);
 }
 
 function checkFile(): string {

@@ -34,7 +34,7 @@ export function rowProblems(rows, checkFiles, sourceKeys) {
     if (!sourceKeys.has(row.source))
       problems.push(`${row.file}: source '${row.source}' is not in docs/sources.md`);
     if (row.file.split('/')[1] !== row.source)
-      problems.push(`${row.file}: source '${row.source}' belongs into checks/${row.source}/`);
+      problems.push(`${row.file}: source '${row.source}' belongs in checks/${row.source}/`);
   }
   const withRows = new Set(rows.map((row) => row.file));
   for (const file of checkFiles)

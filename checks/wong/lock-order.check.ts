@@ -1,11 +1,4 @@
-import {
-  brakeTorque,
-  exampleRoad,
-  exampleSetUp,
-  lockOrder,
-  standardGravity,
-  type SetUp,
-} from '@standstill/braking';
+import { exampleRoad, exampleSetUp, lockOrder, standardGravity, type SetUp } from '@standstill/braking';
 import { published } from '../published.ts';
 
 const tire = { ...exampleSetUp.frontTire, peakFriction: 0.8, loadSensitivity: 0 };

@@ -27,5 +27,5 @@ export function rearPressureAfterValve({ rearValve, inletPressure }: RearPressur
   requireRange('proportioning knee pressure', rearValve.kneePressure, 'Pa', 0, 60e6);
   requireRange('proportioning slope', rearValve.slope, '', 0, 1);
   const over = Math.max(0, inletPressure - rearValve.kneePressure);
-  return inletPressure - over * (1 - rearValve.slope);
+  return Math.min(inletPressure, rearValve.kneePressure) + rearValve.slope * over;
 }

@@ -55,7 +55,7 @@ export const caliperClasses = {
       known: 'common practice',
       note: 'Seal friction alone.',
     },
-    efficiency: { value: 0.97, spread: 0.015, known: 'common practice', note: 'No slides.' },
+    efficiency: { value: 0.97, spread: 0.015, known: 'common practice', note: 'No slides that could drag; only seals.' },
     volumeCompliancePerArea: {
       value: 2.2e-11,
       spread: 0.8e-11,

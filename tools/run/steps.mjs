@@ -14,6 +14,9 @@ export const steps = [
   single('lint', () => runTool('oxlint/bin/oxlint', ['--type-aware', '--deny-warnings', ...lintedFolders])),
   single('types', () => runTool('typescript/bin/tsc', ['-b'])),
   single('architecture', () => runScript('tools/architecture.mjs')),
+  single('unused', () =>
+    runTool('knip/bin/knip.js', ['--include', 'files,exports,duplicates', '--no-config-hints']),
+  ),
   single('docs', () => runScript('tools/docs.mjs')),
   single('schemas', () => runScript('tools/schemas.mjs', ['--check'])),
   tests('behavior, law, pin and published numbers', ['behavior', 'law', 'pin', 'checks'], forgetCheckRows),

@@ -4,12 +4,11 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 
 import { join } from 'node:path';
 import { root } from './run/root.mjs';
 
-const { jobJsonSchema, resultJsonSchema, resultKinds } = await import('../packages/workshop/dist/index.js');
+const { schemas } = await import('../apps/cli/dist/schema/schemas.js');
 const folder = join(root, 'schemas');
-const wanted = new Map([
-  ['job.schema.json', text(jobJsonSchema())],
-  ...resultKinds.map((kind) => [`${kind}.schema.json`, text(resultJsonSchema(kind))]),
-]);
+const wanted = new Map(
+  Object.entries(schemas()).map(([name, schema]) => [`${name}.schema.json`, text(schema())]),
+);
 
 const problems = process.argv.includes('--check') ? findProblems() : write();
 for (const line of problems) console.error(line);

@@ -1,21 +1,12 @@
-import { jobJsonSchema, resultJsonSchema, type ResultKind } from '@standstill/workshop';
+import { jobJsonSchema, resultJsonSchema, resultKinds } from '@standstill/workshop';
 
 type Schema = Readonly<Record<string, unknown>>;
-
-const workshopKinds: readonly ResultKind[] = [
-  'prediction',
-  'log-report',
-  'log-refusal',
-  'comparison',
-  'comparison-refusal',
-  'problem',
-];
 
 /** Every published shape by name: the job document, the workshop's results, and what only the command line prints. */
 export function schemas(): Readonly<Record<string, () => Schema>> {
   return {
     job: jobJsonSchema,
-    ...Object.fromEntries(workshopKinds.map((kind) => [kind, () => resultJsonSchema(kind)])),
+    ...Object.fromEntries(resultKinds.map((kind) => [kind, () => resultJsonSchema(kind)])),
     stops,
     check,
     'new-job': newJob,

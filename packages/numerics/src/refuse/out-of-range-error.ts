@@ -13,7 +13,9 @@ export class OutOfRangeError extends Error {
     readonly low: number,
     readonly high: number,
   ) {
-    super(`${quantity} is ${withUnit(String(value), unit)}; accepted is ${withUnit(`${low} to ${high}`, unit)}`);
+    super(
+      `${quantity} is ${withUnit(String(value), unit)}; accepted is ${withUnit(`${low} to ${high}`, unit)}`,
+    );
   }
 }
 

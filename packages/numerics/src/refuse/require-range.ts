@@ -13,7 +13,13 @@ import { OutOfRangeError } from './out-of-range-error.ts';
  * @example
  * requireRange('wheelbase', 2.4, 'm', 0.5, 10) // => 2.4
  */
-export function requireRange(quantity: string, value: number, unit: string, low: number, high: number): number {
+export function requireRange(
+  quantity: string,
+  value: number,
+  unit: string,
+  low: number,
+  high: number,
+): number {
   if (value >= low && value <= high) return value;
   throw new OutOfRangeError(quantity, value, unit, low, high);
 }

@@ -1,0 +1,9 @@
+// Runs before the first paint, so that a page chosen dark never flashes white.
+(function () {
+  try {
+    var choice = localStorage.getItem('standstill.theme');
+    if (choice === 'light' || choice === 'dark') document.documentElement.dataset.theme = choice;
+  } catch (refused) {
+    // Storage is blocked: the system's choice stands.
+  }
+})();

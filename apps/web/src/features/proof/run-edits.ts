@@ -1,0 +1,44 @@
+import type { JobDocument, LogSummary, RunDocument } from '@standstill/workshop';
+
+/** An id that no run has yet: 'run-1', 'run-2', … */
+function freeRunId(runs: readonly RunDocument[]): string {
+  const taken = new Set(runs.map(({ id }) => id));
+  let number = runs.length + 1;
+  while (taken.has(`run-${number}`)) number++;
+  return `run-${number}`;
+}
+
+/** Adds a kept log as a measured run of a set-up; a log that is there already is not added twice. */
+export function addRun(document: JobDocument, setUp: string, logId: string): JobDocument {
+  const runs = document.runs ?? [];
+  if (runs.some((run) => run.log === logId && run.setUp === setUp)) return document;
+  return { ...document, runs: [...runs, { id: freeRunId(runs), setUp, log: logId }] };
+}
+
+/** Takes a run out of the job; its log stays on the server. */
+export function removeRun(document: JobDocument, runId: string): JobDocument {
+  return { ...document, runs: (document.runs ?? []).filter(({ id }) => id !== runId) };
+}
+
+/** The kept log of a run, named by its id or by the name of its file. */
+export function logOf(run: RunDocument, logs: readonly LogSummary[]): LogSummary | undefined {
+  return (
+    logs.find(({ id }) => id === run.log) ??
+    logs.find(({ name }) => name === run.log || run.log.endsWith(`/${name}`))
+  );
+}
+
+/** What differs between the sets by the words of their runs, and so can't be told from the set-up. */
+export function statedConfounders(
+  before: readonly RunDocument[],
+  after: readonly RunDocument[],
+): readonly string[] {
+  return (['tires', 'surface', 'date'] as const).flatMap((key) => {
+    const [a, b] = [said(before, key), said(after, key)];
+    return a === b || a === '' || b === '' ? [] : [`${key}: ${a} before, ${b} after`];
+  });
+}
+
+function said(runs: readonly RunDocument[], key: 'tires' | 'surface' | 'date'): string {
+  return [...new Set(runs.flatMap((run) => run[key] ?? []))].join(', ');
+}

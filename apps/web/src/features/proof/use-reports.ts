@@ -1,0 +1,53 @@
+import { useQueries, type UseQueryResult } from '@tanstack/react-query';
+import type { JobRun, LogRefusal, LogReport, LogSummary, RunDocument } from '@standstill/workshop';
+import { logBytes } from '../../shared/api/logs.ts';
+import { useUnits } from '../../shared/units/unit-choice.tsx';
+import { ask } from '../../shared/worker/ask.ts';
+import { logOf } from './run-edits.ts';
+
+export interface RunReport {
+  readonly run: RunDocument;
+  /** Undefined where the server has no such log. */
+  readonly log: LogSummary | undefined;
+  readonly query: UseQueryResult<LogReport | LogRefusal>;
+}
+
+export interface ReportsInput {
+  readonly jobId: string;
+  readonly runs: readonly RunDocument[];
+  readonly logs: readonly LogSummary[];
+  /** m/s that a run's distances are corrected to. */
+  readonly nominalSpeed: (run: RunDocument) => number | null;
+}
+
+/** Reads the log of each run in the worker: the bytes as they were kept, the same reader as everywhere. */
+export function useReports({ jobId, runs, logs, nominalSpeed }: ReportsInput): readonly RunReport[] {
+  const units = useUnits().preferences.system;
+  const found = runs.map((run) => ({ run, log: logOf(run, logs), speed: nominalSpeed(run) }));
+  const queries = useQueries({
+    queries: found.map(({ log, speed }) => ({
+      queryKey: ['report', log?.sha256 ?? null, log?.name ?? null, speed, units],
+      queryFn: async ({ signal }: { signal: AbortSignal }) => {
+        if (!log) throw new Error('The server has no such log.');
+        const content = await logBytes(jobId, log.id, signal);
+        const options = speed === null ? { units } : { nominalSpeed: speed, units };
+        return ask('report-log', { name: log.name, content, options }, signal);
+      },
+      enabled: log !== undefined,
+      staleTime: Infinity,
+      retry: false,
+    })),
+  });
+  return found.flatMap(({ run, log }, index) => {
+    const query = queries[index];
+    return query ? [{ run, log, query }] : [];
+  });
+}
+
+/** The nominal speed of a run, as the job was read: its own, else that of the job's stop. */
+export function nominalSpeedOf(
+  runs: readonly JobRun[],
+  usual: number | null,
+): (run: RunDocument) => number | null {
+  return (run) => runs.find(({ id }) => id === run.id)?.nominalSpeed?.value ?? usual;
+}

@@ -1,0 +1,17 @@
+import { keepPreviousData, useQuery, type UseQueryResult } from '@tanstack/react-query';
+import type { JobRead } from '../../worker/protocol.ts';
+import { ask } from '../worker/ask.ts';
+import { identity } from './identity.ts';
+import { useJobPart } from './job-context.ts';
+
+/** The job as it stands, read: what was filled in and why, or every mistake. Runs in the worker after each change. */
+export function useJobReading(): UseQueryResult<JobRead> {
+  const document = useJobPart((state) => state.document) as object;
+  return useQuery({
+    queryKey: ['reading', identity(document)],
+    queryFn: ({ signal }) => ask('read-job', { document }, signal),
+    placeholderData: keepPreviousData,
+    staleTime: Infinity,
+    retry: false,
+  });
+}

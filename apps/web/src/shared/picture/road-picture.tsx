@@ -1,0 +1,65 @@
+import { type ReactNode, useId } from 'react';
+import { useRoadScale } from './road-scale.tsx';
+
+export interface RoadPictureProps {
+  readonly title: string;
+  /** The picture in a sentence, for those who do not see it. */
+  readonly description: string;
+  readonly caption?: ReactNode;
+  /** px below the road line. */
+  readonly height: number;
+  readonly children: ReactNode;
+  /** The text twin. */
+  readonly twin?: ReactNode;
+}
+
+/** px from the top to the road line. */
+export const roadLine = 34;
+
+/** A picture along the road: ruler on top, the road line, and whatever is measured along it below. */
+export function RoadPicture({ title, description, caption, height, children, twin }: RoadPictureProps) {
+  const { width } = useRoadScale();
+  const id = useId();
+  const whole = roadLine + height;
+  return (
+    <figure className="picture">
+      {caption && <figcaption>{caption}</figcaption>}
+      <svg
+        role="img"
+        aria-labelledby={`${id}t ${id}d`}
+        width={width || '100%'}
+        height={whole}
+        viewBox={`0 0 ${Math.max(width, 1)} ${whole}`}
+      >
+        <title id={`${id}t`}>{title}</title>
+        <desc id={`${id}d`}>{description}</desc>
+        <RoadRuler />
+        <g transform={`translate(0 ${roadLine})`}>{children}</g>
+      </svg>
+      {twin}
+    </figure>
+  );
+}
+
+/** The ruler: round distances from the first touch of the pedal, and the road line itself. */
+function RoadRuler() {
+  const { width, x, ticks, unit } = useRoadScale();
+  return (
+    <g>
+      {ticks.map(({ distance, label }, index) => (
+        <g key={label} transform={`translate(${x(distance)} 0)`}>
+          <line className="thin" y1={20} y2={roadLine} />
+          <text
+            className="soft"
+            y={13}
+            textAnchor={index === 0 ? 'start' : 'middle'}
+            dx={index === 0 ? -6 : 0}
+          >
+            {index === 0 ? `0 ${unit}` : label}
+          </text>
+        </g>
+      ))}
+      <line className="road" x1={0} x2={width} y1={roadLine} y2={roadLine} />
+    </g>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Prediction, Problem } from '@standstill/workshop';
+import type { ReactNode } from 'react';
+import type { UseQueryResult } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { Predicted } from '../../worker/protocol.ts';
+import { useJobPart } from '../job/job-context.ts';
+import { PageHead } from './page-head.tsx';
+import { Trouble } from './trouble.tsx';
+
+export interface PredictionPageProps {
+  readonly title: string;
+  readonly question: string;
+  readonly query: UseQueryResult<Predicted>;
+  /** The answer to the page's question. */
+  readonly answer: (prediction: Prediction) => ReactNode;
+  readonly children: (prediction: Prediction) => ReactNode;
+}
+
+/** A page that shows what the model says: its answer first, or why there is none. */
+export function PredictionPage({ title, question, query, answer, children }: PredictionPageProps) {
+  const { data, error, isPlaceholderData, refetch } = query;
+  const prediction = data?.ok ? data.prediction : null;
+  return (
+    <>
+      <PageHead title={title} question={question}>
+        {prediction ? <p>{answer(prediction)}</p> : <p className="waiting">{firstWords(query)}</p>}
+        {isPlaceholderData && (
+          <p className="small soft" role="status">
+            Computing again after your change …
+          </p>
+        )}
+      </PageHead>
+      {error && <Trouble tried="compute this" reason={error} onRetry={() => void refetch()} />}
+      {data && !data.ok && <InTheWay problems={data.problems} />}
+      {prediction && children(prediction)}
+    </>
+  );
+}
+
+function firstWords({ error, data }: UseQueryResult<Predicted>): string {
+  if (error) return 'No answer.';
+  return data ? 'No answer yet: the job has mistakes.' : 'Computing …';
+}
+
+function InTheWay({ problems }: { readonly problems: readonly Problem[] }) {
+  const id = useJobPart((state) => state.id);
+  return (
+    <div className="state" role="alert">
+      <p>
+        <strong>These values stand in the way.</strong>
+      </p>
+      <ul>
+        {problems.map(({ path, message }) => (
+          <li key={`${path} ${message}`}>{message}</li>
+        ))}
+      </ul>
+      <Link href={`/jobs/${id}/survey`} className="button">
+        To the survey
+      </Link>
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+import type {
+  AssumedValue,
+  CompareRunsInput,
+  Comparison,
+  ComparisonRefusal,
+  Job,
+  JobDocument,
+  LogRefusal,
+  LogReport,
+  Prediction,
+  Problem,
+  ReportLogOptions,
+} from '@standstill/workshop';
+
+/** A job read: what was filled in, or every mistake. */
+export type JobRead =
+  | { readonly ok: true; readonly job: Job; readonly assumed: readonly AssumedValue[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A job predicted, or every mistake that stands in the way. */
+export type Predicted =
+  | { readonly ok: true; readonly prediction: Prediction }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Everything the worker can be asked, with its answer. */
+export interface Asks {
+  readonly 'new-job': { readonly ask: { readonly title: string }; readonly answer: JobDocument };
+  readonly 'read-job': { readonly ask: { readonly document: unknown }; readonly answer: JobRead };
+  readonly predict: {
+    readonly ask: {
+      readonly document: unknown;
+      readonly units: 'us' | 'metric';
+      readonly setUps?: readonly string[];
+    };
+    readonly answer: Predicted;
+  };
+  readonly 'report-log': {
+    readonly ask: { readonly name: string; readonly content: Uint8Array; readonly options: ReportLogOptions };
+    readonly answer: LogReport | LogRefusal;
+  };
+  readonly compare: { readonly ask: CompareRunsInput; readonly answer: Comparison | ComparisonRefusal };
+}
+
+export type AskKind = keyof Asks;
+
+export interface Request<K extends AskKind = AskKind> {
+  readonly kind: K;
+  readonly ask: Asks[K]['ask'];
+}
+
+/** The answer, or the words of an error that should not have come this far. */
+export type Response<K extends AskKind = AskKind> =
+  | { readonly ok: true; readonly answer: Asks[K]['answer'] }
+  | { readonly ok: false; readonly message: string };

@@ -23,12 +23,13 @@ export function quotient(top: Unit, ...bottoms: readonly Unit[]): Unit {
 /** Every way to write "per these", from '/(m·K)' to '·m⁻¹·K⁻¹'. */
 function under(bottoms: readonly Unit[]): string[] {
   const choices = combinations(bottoms.map((bottom) => [bottom.symbol, ...bottom.spellings]));
-  return choices.flatMap((names) => {
+  const ways = choices.flatMap((names) => {
     const swapped = [...names].reverse();
     const slashes = `/${names.join('/')}`;
     const inverses = names.map((name) => `·${inverse(name)}`).join('');
     return [`/${names.join('·')}`, `/${swapped.join('·')}`, slashes, `/${names.join('')}`, inverses];
   });
+  return [...new Set(ways)];
 }
 
 function combinations(lists: readonly (readonly string[])[]): string[][] {

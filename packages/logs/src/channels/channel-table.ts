@@ -32,6 +32,13 @@ export interface Channel {
   readonly values: Float64Array;
 }
 
+/** The source's clock: one offset a segment, because the clock may jump back between two of them. */
+export interface SourceClock {
+  readonly kind: 'date-time' | 'time-of-day';
+  /** s to add to `time` in each segment: seconds since 1970-01-01 (`date-time`) or since midnight (`time-of-day`). */
+  readonly offsets: readonly number[];
+}
+
 /**
  * The one currency for measured data. `time` is s on one ascending base; where the source's clock jumps back or a gap
  * opens, a new segment starts and nothing is computed across the seam.
@@ -43,6 +50,8 @@ export interface ChannelTable {
   readonly segmentStarts: readonly number[];
   /** ISO date-time of `time` = 0 where the source gives one. */
   readonly epoch: string | null;
+  /** How `time` maps to the source's own clock; absent where the source only counts seconds. */
+  readonly clock?: SourceClock;
   readonly source: { readonly name: string; readonly format: string; readonly bytes: number; readonly rows: number };
   readonly issues: readonly LogIssue[];
 }

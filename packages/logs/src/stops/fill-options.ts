@@ -1,0 +1,28 @@
+import { requireRange } from '@standstill/numerics';
+import type { FilledOptions, FindOptions } from './find-options.ts';
+
+/**
+ * Fills in what a person left out. Common practice: 25 km/h and 3 m/s² tell a brake test from parking and traffic;
+ * 20 ms is the greatest delay that the instrument limits of SAE J299 allow.
+ *
+ * @param options - what was said
+ * @returns all options
+ * @throws OutOfRangeError where a number can't be
+ * Source: [sae-j299], [common-practice]
+ */
+export function fillOptions(options: FindOptions): FilledOptions {
+  const { nominalSpeed = null, speedLatency = { value: 0, standardError: 0.02 } } = options;
+  if (nominalSpeed !== null) requireRange('nominal speed', nominalSpeed, 'm/s', 1, 150);
+  requireRange('speed latency', speedLatency.value, 's', -2, 2);
+  requireRange('standard error of the speed latency', speedLatency.standardError, 's', 0, 2);
+  return {
+    nominalSpeed,
+    speedLatency,
+    minimumEntrySpeed: requireRange('minimum entry speed', options.minimumEntrySpeed ?? 25 / 3.6, 'm/s', 1, 150),
+    minimumDeceleration: requireRange('minimum deceleration', options.minimumDeceleration ?? 0.8, 'm/s²', 0, 20),
+    gentleBelow: requireRange('gentle deceleration', options.gentleBelow ?? 3, 'm/s²', 0, 20),
+    grade: requireRange('grade', options.grade ?? 0, '', -0.3, 0.3),
+    startBy: options.startBy ?? 'any',
+    speedChannel: options.speedChannel ?? null,
+  };
+}

@@ -30,5 +30,5 @@ export function farewell(request: FastifyRequest, reply: FastifyReply, payload: 
 function isStillSending({ raw }: FastifyRequest): boolean {
   const hasBody =
     raw.headers['transfer-encoding'] !== undefined || Number(raw.headers['content-length'] ?? 0) > 0;
-  return hasBody && !raw.complete;
+  return hasBody && !raw.complete && !raw.readableEnded;
 }

@@ -1,23 +1,36 @@
 import { CompiledQuery, SqliteDialect, SqliteDriver } from 'kysely';
-import type { DatabaseConnection, Driver, SqliteDialectConfig } from 'kysely';
+import type { DatabaseConnection, Driver } from 'kysely';
+import type { Database } from 'better-sqlite3';
 
 /** Takes the write lock when a transaction starts, so that it can't fail half-way because another writer was faster. */
 class ImmediateSqliteDriver extends SqliteDriver {
+  readonly #database: Database;
+
+  constructor(database: Database) {
+    super({ database });
+    this.#database = database;
+  }
+
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     await connection.executeQuery(CompiledQuery.raw('begin immediate'));
   }
+
+  /** A full disk ends the transaction by itself; to roll it back again would hide that reason behind another. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#database.inTransaction) await super.rollbackTransaction(connection);
+  }
 }
 
-/** The query layer's SQLite dialect with `begin immediate` in place of `begin`. */
+/** The query layer's SQLite dialect with `begin immediate` in place of `begin`, and an end that keeps the reason. */
 export class ImmediateSqliteDialect extends SqliteDialect {
-  readonly #settings: SqliteDialectConfig;
+  readonly #database: Database;
 
-  constructor(settings: SqliteDialectConfig) {
-    super(settings);
-    this.#settings = settings;
+  constructor(database: Database) {
+    super({ database });
+    this.#database = database;
   }
 
   override createDriver(): Driver {
-    return new ImmediateSqliteDriver(this.#settings);
+    return new ImmediateSqliteDriver(this.#database);
   }
 }

@@ -27,8 +27,10 @@ export function postgresEngine(address: string): Engine {
     max: connections,
     connectionTimeoutMillis: patience,
   });
-  // A connection that breaks while idle is dropped by the pool; the next query opens another.
+  // A connection that breaks is dropped by the pool, and its next query rejects. Without a listener, one that breaks
+  // while idle or between two queries of a transaction would end the whole program.
   pool.on('error', () => undefined);
+  pool.on('connect', (client) => client.on('error', () => undefined));
   return engineOn(new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) }), server);
 }
 

@@ -25,7 +25,7 @@ export function sqliteEngine(path: string): Engine {
   const file = databaseFile(path);
   try {
     const connection = openConnection(file);
-    const database = new Kysely<Tables>({ dialect: new ImmediateSqliteDialect({ database: connection }) });
+    const database = new Kysely<Tables>({ dialect: new ImmediateSqliteDialect(connection) });
     return engineOn(database, realpathSync(file));
   } catch (error) {
     throw sqliteTrouble(error, file);

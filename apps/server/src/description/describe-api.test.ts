@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import { serverUnderTest } from '../server.testing.ts';
+
+interface Operation {
+  readonly operationId?: string;
+  readonly requestBody?: unknown;
+  readonly responses: Record<string, { readonly content?: Record<string, unknown> }>;
+}
+interface Description {
+  readonly openapi: string;
+  readonly paths: Record<string, Record<string, Operation>>;
+  readonly components: { readonly schemas: Record<string, unknown> };
+}
+
+async function describe(): Promise<Description> {
+  const server = await serverUnderTest();
+  const answer = await server.app.inject('/api/openapi.json');
+  await server.stop();
+  return answer.json<Description>();
+}
+
+test('the description has every request of the API and no other', async () => {
+  const { openapi, paths } = await describe();
+  const requests = Object.entries(paths).flatMap(([path, methods]) =>
+    Object.keys(methods).map((method) => `${method} ${path}`),
+  );
+  expect(openapi).toBe('3.1.0');
+  expect(requests.sort()).toEqual(
+    [
+      'get /api/health',
+      'get /api/jobs',
+      'post /api/jobs',
+      'get /api/jobs/{id}',
+      'put /api/jobs/{id}',
+      'get /api/jobs/{id}/versions',
+      'get /api/jobs/{id}/logs',
+      'post /api/jobs/{id}/logs',
+      'get /api/jobs/{id}/logs/{logId}',
+      'get /api/jobs/{id}/logs/{logId}/report',
+      'post /api/predictions',
+      'post /api/comparisons',
+    ].sort(),
+  );
+});
+
+test('every operation has a name of its own and says how it refuses', async () => {
+  const { paths } = await describe();
+  const operations = Object.values(paths).flatMap((methods) => Object.values(methods));
+  const names = operations.map(({ operationId }) => operationId);
+  expect(new Set(names).size).toBe(operations.length);
+  for (const { operationId, responses } of operations)
+    for (const range of ['4XX', '5XX'])
+      expect(Object.keys(responses[range]?.content ?? {}), `${operationId} ${range}`).toEqual([
+        'application/problem+json',
+      ]);
+});
+
+test('every reference leads somewhere, and the large schemas are named once', async () => {
+  const description = await describe();
+  const references = [...JSON.stringify(description).matchAll(/"\$ref":"([^"]+)"/g)].map(
+    (match) => match[1] ?? '',
+  );
+  expect(references.length).toBeGreaterThan(20);
+  for (const reference of references) {
+    const steps = reference.replace(/^#\//, '').split('/');
+    const target = steps.reduce<unknown>(
+      (here, step) => (here as Record<string, unknown> | undefined)?.[step],
+      description,
+    );
+    expect(target, reference).toBeDefined();
+  }
+  expect(Object.keys(description.components.schemas)).toEqual(
+    expect.arrayContaining(['Prediction', 'LogReport', 'Comparison']),
+  );
+});

@@ -65,11 +65,11 @@ function hydraulicFacts(
   const { gain, greatestAssist } = boosterFacts;
   const keys = ['jumpInForce', 'diaphragmDiameter', 'vacuum', 'efficiency'] as const;
   refuseUnused(filler, { stated, keys, path, why: 'a hydraulic booster' });
-  const usualGain = (): Fallback => practice(5, 1, 'hydraulic boosters run from 4 to 8');
-  const fallbacks = { gain: usualGain, greatestAssist: 'needed' } as const;
+  const fallbacks = { gain: hydraulicGain, greatestAssist: 'needed' } as const;
   return fillFacts(filler, { facts: { gain, greatestAssist }, stated, path, fallbacks });
 }
 
+const hydraulicGain = (): Fallback => practice(5, 1, 'hydraulic boosters run from 4 to 8');
 const stroke = (): Fallback => practice(0.034, 0.003, 'both pistons together');
 const cylinderEfficiency = (): Fallback => practice(0.95, 0.02, 'seals in good order');
 const frontForceShare = (): Fallback => practice(0.5, 0.01, 'bar set in the middle');

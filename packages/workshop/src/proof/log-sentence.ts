@@ -1,0 +1,73 @@
+import { mean } from '@standstill/numerics';
+import type { StopSearch } from '@standstill/logs';
+import type { UnitSystem } from '@standstill/units';
+import type { StopResult } from '../results/log-report.ts';
+import { speaker } from '../words/speaker.ts';
+import type { Speaker } from '../words/speaker.ts';
+import { plural } from '../words/plural.ts';
+
+/** A fall of the speed to rest that could not be measured. */
+export type RejectedStop = StopSearch['rejected'][number];
+
+interface LogSentenceInput {
+  readonly name: string;
+  readonly stops: readonly StopResult[];
+  readonly rejected: readonly RejectedStop[];
+  /** m/s. */
+  readonly nominalSpeed: number | null;
+  readonly units: UnitSystem;
+}
+
+/** What a log holds, in one sentence that a person can repeat. */
+export function logSentence(input: LogSentenceInput): string {
+  const { name, stops, rejected } = input;
+  const counted = stops.filter((stop) => stop.counted);
+  if (stops.length === 0) return `${name}: ${noStop(rejected)}`;
+  const say = speaker(input.units);
+  const left = stops.length - counted.length;
+  const out = left === 0 ? '' : `; ${left} left out, see ${left === 1 ? 'its reason' : 'their reasons'}`;
+  if (counted.length === 0) {
+    const reason = stops[0]?.flags.find(({ severity }) => severity === 'excludes')?.reason ?? '';
+    return `${name}: ${plural(stops.length, 'stop')} found, none fit to count: ${reason.replace(/\.$/, '')}.`;
+  }
+  return `${name}: ${plural(counted.length, 'stop')} ${fromSpeed(input, say)}, ${distances(input, counted, say)}${out}.`;
+}
+
+function noStop(rejected: readonly RejectedStop[]): string {
+  const [first] = rejected;
+  if (first === undefined)
+    return 'no stop found: the speed never falls from driving speed to rest under braking.';
+  const times =
+    rejected.length === 1 ? 'the car came to rest once' : `the car came to rest ${rejected.length} times`;
+  return `no stop that can be measured; ${times}, and the first time ${lowered(first.reason)}`;
+}
+
+function fromSpeed({ nominalSpeed, stops }: LogSentenceInput, say: Speaker): string {
+  if (nominalSpeed !== null) return `from ${say.plain(nominalSpeed, 'speed')}`;
+  const speeds = stops.filter((stop) => stop.counted).map((stop) => stop.entrySpeed_m_s);
+  const [least, most] = [Math.min(...speeds), Math.max(...speeds)];
+  return `from ${least === most ? say.plain(least, 'speed') : say.range(least, most, 'speed')}`;
+}
+
+function distances({ nominalSpeed }: LogSentenceInput, counted: readonly StopResult[], say: Speaker): string {
+  const corrected = counted.map((stop) => (nominalSpeed === null ? null : stop.correctedDistance_m));
+  const usable = corrected.filter((distance): distance is number => distance !== null);
+  const all = usable.length === counted.length;
+  const values = all ? usable : counted.map((stop) => stop.applicationDistance_m);
+  const how = all ? 'corrected to that speed' : 'as driven';
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  if (values.length === 1)
+    return `${oneDistance(least, counted[0]?.distanceStandardError_m ?? 0, say)} ${how}`;
+  const between = say.range(least, most, 'stopping-distance');
+  return `${between} ${how}, mean ${say.plain(mean(values), 'stopping-distance')}`;
+}
+
+function lowered(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}
+
+/** One distance with the digits that its own standard error supports. */
+function oneDistance(value: number, standardError: number, say: Speaker): string {
+  const half = 1.96 * standardError;
+  return say.central({ value, low: value - half, high: value + half }, 'stopping-distance');
+}

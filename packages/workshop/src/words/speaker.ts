@@ -1,0 +1,35 @@
+import { formatQuantity, formatRange, preferredUnit, quantityKinds } from '@standstill/units';
+import type { QuantityKind, UnitSystem } from '@standstill/units';
+import type { Estimate } from '../results/estimate.ts';
+
+/** Prints quantities inside sentences, in one unit system, with no more digits than the interval supports. */
+export interface Speaker {
+  /** `60 mph`. */
+  readonly plain: (value: number, kind: QuantityKind) => string;
+  /** `118 ft`, rounded to what the interval supports. */
+  readonly central: (estimate: Estimate, kind: QuantityKind) => string;
+  /** `3 to 9 ft`; ends may come in any order and sign. */
+  readonly range: (low: number, high: number, kind: QuantityKind) => string;
+}
+
+/**
+ * A printer for sentences.
+ *
+ * @param system - US or metric units
+ * @returns the printer
+ */
+export function speaker(system: UnitSystem): Speaker {
+  const unitOf = (kind: QuantityKind): string => preferredUnit(kind, { system });
+  return {
+    plain: (value, kind) =>
+      formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits: 3 }),
+    central: ({ value, low, high }, kind) =>
+      formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: (high - low) / 2 }),
+    range: (low, high, kind) =>
+      formatRange(
+        { low: Math.min(low, high), high: Math.max(low, high) },
+        unitOf(kind),
+        quantityKinds[kind].dimension,
+      ),
+  };
+}

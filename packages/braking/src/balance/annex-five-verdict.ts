@@ -19,7 +19,7 @@ export interface AnnexFiveVerdict {
   /** First points at which each rule is broken; undefined where it is kept. */
   readonly rearAboveFrontAt: BalancePoint | undefined;
   readonly overLimitAt: BalancePoint | undefined;
-  /** z up to which the strongest foot let the rules be looked at; 0.8 where all of the range was. */
+  /** z, 1, up to which the strongest foot let the rules be looked at; 0.8 where all of the range was. */
   readonly examinedTo: number;
   /** True where the car has ABS: then the regulation judges it otherwise and this is a yardstick only. */
   readonly yardstickOnly: boolean;

@@ -19,13 +19,16 @@ import { strongestFoot } from './strongest-foot.ts';
 export interface InstalledLine {
   /** Pa/N, pressure over master force, before the rear valve. */
   readonly frontGain: number;
+  /** Pa/N. */
   readonly rearGain: number;
   readonly rearValve: RearValve;
   /** Pa. */
   readonly frontPushOut: number;
+  /** Pa. */
   readonly rearPushOut: number;
   /** N/Pa, axle brake force over pressure above push-out. */
   readonly frontForcePerPressure: number;
+  /** N/Pa, as the front. */
   readonly rearForcePerPressure: number;
   /** N, master force of the strongest foot. */
   readonly greatestMasterForce: number;

@@ -18,6 +18,11 @@ const rearHeavy: SetUp = {
 /** No booster and a short pedal: the strongest foot locks nothing. */
 const feeble: SetUp = { ...exampleSetUp, booster: { kind: 'none' }, pedal: { ...pedal, ratio: 1.5 } };
 
+/** N, foot that locks the first axle with front pads at an interface temperature in °C. */
+function pedalAt(front: number): number {
+  return lockOrder({ setUp: exampleSetUp, road, padTemperatures: { front, rear: 100 } }).at?.pedalForce ?? 0;
+}
+
 describe('lockOrder', () => {
   it('has the front lock first with the valve, below the deceleration at which the rear would', () => {
     const order = lockOrder({ setUp: exampleSetUp, road });
@@ -41,8 +46,6 @@ describe('lockOrder', () => {
   });
 
   it('locks earlier with hot pads that bite harder, and later with faded ones', () => {
-    const pedalAt = (front: number) =>
-      lockOrder({ setUp: exampleSetUp, road, padTemperatures: { front, rear: 100 } }).at?.pedalForce ?? 0;
     expect(pedalAt(300)).toBeLessThan(pedalAt(100));
     expect(pedalAt(600)).toBeGreaterThan(pedalAt(100));
   });

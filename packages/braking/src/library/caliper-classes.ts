@@ -55,7 +55,12 @@ export const caliperClasses = {
       known: 'common practice',
       note: 'Seal friction alone.',
     },
-    efficiency: { value: 0.97, spread: 0.015, known: 'common practice', note: 'No slides that could drag; only seals.' },
+    efficiency: {
+      value: 0.97,
+      spread: 0.015,
+      known: 'common practice',
+      note: 'No slides that could drag; only seals.',
+    },
     volumeCompliancePerArea: {
       value: 2.2e-11,
       spread: 0.8e-11,

@@ -53,6 +53,10 @@ describe.each(entries)('$name', ({ fields }) => {
   });
 });
 
+function at(id: keyof typeof hoseClasses, index: number): number {
+  return hoseClasses[id].expansions.values[index] ?? Number.NaN;
+}
+
 describe('class tables', () => {
   it.each(Object.values(hoseClasses))(
     'of "$title" rise and are as long as their pressures',
@@ -69,8 +73,6 @@ describe('class tables', () => {
   });
 
   it('keep a measured hose under the low-expansion limit and that under the regular one', () => {
-    const at = (id: keyof typeof hoseClasses, index: number) =>
-      hoseClasses[id].expansions.values[index] ?? Number.NaN;
     for (const index of [0, 1, 2]) {
       expect(at('braided', index)).toBeLessThan(at('rubber', index));
       expect(at('rubber', index)).toBeLessThan(0.5 * at('rubberLowExpansionLimit', index));

@@ -6,12 +6,14 @@ import { axleLoads } from './axle-loads.ts';
 const { car } = exampleSetUp;
 const level = { car, deceleration: 0, speed: 0, road: exampleRoad };
 
+/** Front share of the load of the car standing on a slope. */
+function share(grade: number): number {
+  const { front, rear } = axleLoads({ ...level, road: { ...exampleRoad, grade } });
+  return front / (front + rear);
+}
+
 describe('axleLoads', () => {
   it('loads the front less uphill and more downhill', () => {
-    const share = (grade: number) => {
-      const { front, rear } = axleLoads({ ...level, road: { ...exampleRoad, grade } });
-      return front / (front + rear);
-    };
     // Standing on a slope of 20 % the share moves by grade × h / L.
     expect(share(0.2)).toBeCloseTo(0.56 - 0.2 * 0.2, 12);
     expect(share(-0.2)).toBeCloseTo(0.56 + 0.2 * 0.2, 12);

@@ -7,15 +7,23 @@ import { travelPerVolume } from './travel-per-volume.ts';
 
 /** Pedal travel by what takes it; the parts sum to the travel. */
 export interface TravelParts {
-  /** m at the pedal pad, each. */
+  /** m at the pedal pad. */
   readonly freePlay: number;
+  /** m at the pedal pad. */
   readonly flex: number;
+  /** m at the pedal pad. */
   readonly clearance: number;
+  /** m at the pedal pad. */
   readonly caliper: number;
+  /** m at the pedal pad. */
   readonly pads: number;
+  /** m at the pedal pad. */
   readonly hoses: number;
+  /** m at the pedal pad. */
   readonly tubes: number;
+  /** m at the pedal pad. */
   readonly fluid: number;
+  /** m at the pedal pad. */
   readonly air: number;
 }
 

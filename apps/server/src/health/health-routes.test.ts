@@ -15,9 +15,10 @@ test('the health names engine, schema and program', async () => {
   await server.stop();
 });
 
+const gone = (): Promise<never> =>
+  Promise.reject(new StoreError('store-unreachable', 'The database is gone.'));
+
 test('a database that is gone is said so', async () => {
-  const gone = (): Promise<never> =>
-    Promise.reject(new StoreError('store-unreachable', 'The database is gone.'));
   const store = {
     engine: 'postgresql',
     schemaVersion: gone,

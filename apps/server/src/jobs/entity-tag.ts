@@ -39,6 +39,6 @@ export function versionFromIfMatch(header: string | undefined): number {
  */
 export function isAlreadyKnown(header: string | undefined, tag: string): boolean {
   if (header === undefined) return false;
-  const known = header.split(',').map((each) => each.trim().replace(/^W\//, ''));
-  return known.includes('*') || known.includes(tag);
+  const known = new Set(header.split(',').map((each) => each.trim().replace(/^W\//, '')));
+  return known.has('*') || known.has(tag);
 }

@@ -35,7 +35,7 @@ function listLogs(app: App, { store }: ServerContext): void {
 }
 
 function giveBack(app: App, { store }: ServerContext): void {
-  const bytes = {
+  const original = {
     description: 'The bytes as they came in.',
     content: { 'application/octet-stream': { schema: z.any() } },
   };
@@ -43,7 +43,7 @@ function giveBack(app: App, { store }: ServerContext): void {
     operationId: 'getLog',
     summary: 'The bytes of a log, as they came in',
     params: logParams,
-    response: { 200: bytes, 304: z.undefined().describe('You have it.'), ...problemAnswers },
+    response: { 200: original, 304: z.undefined().describe('You have it.'), ...problemAnswers },
   };
   app.get('/api/jobs/:id/logs/:logId', { schema }, async (request, reply) => {
     const { id, logId } = request.params;

@@ -23,9 +23,9 @@ export const serverProblems = {
   'version-required': { status: 428, title: 'Say which version you changed' },
   'internal-error': { status: 500, title: 'The server failed' },
   'log-damaged': { status: 500, title: 'The kept bytes of the log have changed' },
-  'calculation-failed': { status: 500, title: 'The calculation failed' },
   'store-unavailable': { status: 503, title: 'The database can not be used now' },
-  'calculation-too-long': { status: 503, title: 'The calculation took too long' },
+  'calculation-too-heavy': { status: 503, title: 'The calculation took too long or too much memory' },
+  'server-stopping': { status: 503, title: 'The server is stopping' },
   'store-full': { status: 507, title: 'The disk is full' },
 } as const;
 

@@ -48,10 +48,11 @@ async function applied(engine: Engine): Promise<number[]> {
   return rows.map(({ number }) => number);
 }
 
-describe.each(engines)('migrations on $name', ({ name, newAddress }) => {
+describe.each(engines)('migrations on $name', (underTest) => {
+  const { name } = underTest;
   const open = (address: string): Engine =>
     name === 'sqlite' ? sqliteEngine(address) : postgresEngine(address);
-  const fresh = async (): Promise<Engine> => open(await newAddress());
+  const fresh = async (): Promise<Engine> => open(await underTest.newAddress());
 
   test('run in order, once each', async () => {
     const engine = await fresh();
@@ -110,7 +111,7 @@ describe.each(engines)('migrations on $name', ({ name, newAddress }) => {
   });
 
   test('the store itself refuses a newer database', async () => {
-    const address = await newAddress();
+    const address = await underTest.newAddress();
     const engine = open(address);
     await applyMigrations(engine, [
       ...migrations,
@@ -121,7 +122,7 @@ describe.each(engines)('migrations on $name', ({ name, newAddress }) => {
   });
 
   test('programs that start at once run each migration once', async () => {
-    const address = await newAddress();
+    const address = await underTest.newAddress();
     const starters = Array.from({ length: 4 }, () => open(address));
     await Promise.all(starters.map((engine) => applyMigrations(engine, [first, second])));
     const [engine] = starters;

@@ -16,7 +16,7 @@ export type LogRefusalCode = keyof typeof logRefusalCodes;
 
 /** What is reported beside a log that was read: skipped, repaired or doubted. */
 export const logIssueCodes = {
-  'preamble': 'Lines above the headings.',
+  preamble: 'Lines above the headings.',
   'no-headings': 'No row of headings.',
   'heading-count': 'More or fewer headings than fields.',
   'double-heading': 'Two columns with one heading.',

@@ -52,6 +52,11 @@ export interface ChannelTable {
   readonly epoch: string | null;
   /** How `time` maps to the source's own clock; absent where the source only counts seconds. */
   readonly clock?: SourceClock;
-  readonly source: { readonly name: string; readonly format: string; readonly bytes: number; readonly rows: number };
+  readonly source: {
+    readonly name: string;
+    readonly format: string;
+    readonly bytes: number;
+    readonly rows: number;
+  };
   readonly issues: readonly LogIssue[];
 }

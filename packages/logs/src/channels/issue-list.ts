@@ -1,4 +1,4 @@
-import type { LogIssueCode } from "../log-codes.ts";
+import type { LogIssueCode } from '../log-codes.ts';
 import type { LogIssue } from './log-issue.ts';
 
 /** Collects what was skipped, repaired or doubted while a log is read: one entry a code and subject, counted. */

@@ -33,6 +33,10 @@ export function readLog(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
   if (format.kind === 'empty')
     return refuseLog('log-empty', options.name, 'is empty; export the log again and look at its size.');
   if (format.kind === 'refused')
-    return refuseLog('log-not-read', options.name, `looks like ${format.looksLike}; CSV and NMEA 0183 logs are read.`);
+    return refuseLog(
+      'log-not-read',
+      options.name,
+      `looks like ${format.looksLike}; CSV and NMEA 0183 logs are read.`,
+    );
   return format.kind === 'nmea' ? readNmea(bytes, options) : readCsv(bytes, options);
 }

@@ -4,8 +4,7 @@ import { textChunks } from './bytes/text-chunks.ts';
 
 /** What a file looks like by its content; `refused` kinds are named for the person and not read. */
 export type SniffedFormat =
-  | { readonly kind: 'csv' | 'nmea' | 'empty' }
-  | { readonly kind: 'refused'; readonly looksLike: string };
+  { readonly kind: 'csv' | 'nmea' | 'empty' } | { readonly kind: 'refused'; readonly looksLike: string };
 
 const sampleLength = 1 << 16;
 
@@ -21,8 +20,14 @@ const magic: readonly (readonly [string, string])[] = [
 
 /** Text that most lines of a file match, and what such a file is. */
 const lineShapes: readonly (readonly [RegExp, string])[] = [
-  [/^\(\d+\.\d+\)\s+\S+\s+[0-9A-Fa-f]+#/, 'a candump log of raw CAN frames, which needs a description of its signals'],
-  [/^\s*\d+\)\s+\d+\.\d+\s+\S+\s+[0-9A-F]{2,8}\s/, 'a trace of raw CAN frames, which needs a description of its signals'],
+  [
+    /^\(\d+\.\d+\)\s+\S+\s+[0-9A-Fa-f]+#/,
+    'a candump log of raw CAN frames, which needs a description of its signals',
+  ],
+  [
+    /^\s*\d+\)\s+\d+\.\d+\s+\S+\s+[0-9A-F]{2,8}\s/,
+    'a trace of raw CAN frames, which needs a description of its signals',
+  ],
   [/^\d+\$[A-Z]{2,}[,;]/, 'a recording of named signals, one a line, with mixed separators'],
   [/^\s*[[{].*[}\]],?\s*$/, 'JSON, one object a line'],
 ];

@@ -29,12 +29,17 @@ export interface CorrectionInput {
  * @example
  * correctedDistance({ distance: 43, entrySpeed: 101.5 / 3.6, nominalSpeed: 100 / 3.6 }) // => 41.7385
  */
-export function correctedDistance({ distance, entrySpeed, nominalSpeed, grade = 0 }: CorrectionInput): number {
+export function correctedDistance({
+  distance,
+  entrySpeed,
+  nominalSpeed,
+  grade = 0,
+}: CorrectionInput): number {
   requireRange('stopping distance', distance, 'm', Number.MIN_VALUE, 10_000);
   requireRange('entry speed', entrySpeed, 'm/s', Number.MIN_VALUE, 200);
   requireRange('nominal speed', nominalSpeed, 'm/s', Number.MIN_VALUE, 200);
   const deceleration = (entrySpeed * entrySpeed) / (2 * distance);
   const byGrade = gravity * Math.sin(Math.atan(grade));
   const onLevel = requireRange('deceleration without the grade', deceleration - byGrade, 'm/s²', 1e-3, 100);
-  return ((distance * (nominalSpeed / entrySpeed) ** 2) * deceleration) / onLevel;
+  return (distance * (nominalSpeed / entrySpeed) ** 2 * deceleration) / onLevel;
 }

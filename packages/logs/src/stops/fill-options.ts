@@ -18,8 +18,20 @@ export function fillOptions(options: FindOptions): FilledOptions {
   return {
     nominalSpeed,
     speedLatency,
-    minimumEntrySpeed: requireRange('minimum entry speed', options.minimumEntrySpeed ?? 25 / 3.6, 'm/s', 1, 150),
-    minimumDeceleration: requireRange('minimum deceleration', options.minimumDeceleration ?? 0.8, 'm/s²', 0, 20),
+    minimumEntrySpeed: requireRange(
+      'minimum entry speed',
+      options.minimumEntrySpeed ?? 25 / 3.6,
+      'm/s',
+      1,
+      150,
+    ),
+    minimumDeceleration: requireRange(
+      'minimum deceleration',
+      options.minimumDeceleration ?? 0.8,
+      'm/s²',
+      0,
+      20,
+    ),
     gentleBelow: requireRange('gentle deceleration', options.gentleBelow ?? 3, 'm/s²', 0, 20),
     grade: requireRange('grade', options.grade ?? 0, '', -0.3, 0.3),
     startBy: options.startBy ?? 'any',

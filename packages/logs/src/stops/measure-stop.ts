@@ -57,15 +57,23 @@ export function measureStop(
   });
   const jump = sampleJump(run, rough.index, rest, run.speed[rough.index]!);
   if (jump !== null)
-    return rejected('sample-jump', `The speed jumps at ${jump.toFixed(0)} m/s², which no car does: the record is damaged there.`);
+    return rejected(
+      'sample-jump',
+      `The speed jumps at ${jump.toFixed(0)} m/s², which no car does: the record is damaged there.`,
+    );
   const onset = estimateOnset(run, rough, rest, track.interval, track.resolution);
-  if (onset === null || rough.index === 0)
-    return rejected('start-not-in-log', 'The car was already slowing where the record begins or begins again.');
+  const startMissing = (): RejectedStop =>
+    rejected('start-not-in-log', 'The car was already slowing where the record begins or begins again.');
+  if (onset === null) return startMissing();
   const brake = options.startBy === 'any' ? brakeStart(table, onset.time) : null;
   const fitted = described(context, { rest, number, brake, onset, estimate: onset });
   const showsStep = fitted.meanDecelerationByDistance >= options.gentleBelow;
+  const seenBefore = onset.time - run.time[0]!;
+  if (rough.index === 0 && (!showsStep || seenBefore < Math.max(0.5, track.interval))) return startMissing();
   const plain = onsetAtSample(run, rough, track.interval, onset);
-  const stop = showsStep ? fitted : described(context, { rest, number, brake, onset: plain, estimate: onset });
+  const stop = showsStep
+    ? fitted
+    : described(context, { rest, number, brake, onset: plain, estimate: onset });
   const isStop = stop.entrySpeed >= options.minimumEntrySpeed;
   return isStop && stop.meanDecelerationByDistance >= options.minimumDeceleration ? stop : null;
 }
@@ -96,7 +104,13 @@ function described(
     onset.joins + 1,
     rest.lastMoving,
   );
-  const chain = stopTrace(run, { time: start, speed: entrySpeed }, rest.time, indexAt(run, start) + 1, rest.lastMoving);
+  const chain = stopTrace(
+    run,
+    { time: start, speed: entrySpeed },
+    rest.time,
+    indexAt(run, start) + 1,
+    rest.lastMoving,
+  );
   const distance = part.distance + trapezoid(after.time, after.speed);
   const duration = Math.max(rest.time - start, Number.MIN_VALUE);
   const developed = fullyDevelopedDeceleration(chain, entrySpeed);
@@ -119,7 +133,12 @@ function described(
     correctedDistance:
       options.nominalSpeed === null
         ? null
-        : correctedDistance({ distance, entrySpeed, nominalSpeed: options.nominalSpeed, grade: options.grade }),
+        : correctedDistance({
+            distance,
+            entrySpeed,
+            nominalSpeed: options.nominalSpeed,
+            grade: options.grade,
+          }),
     duration,
     meanDecelerationByDistance: (entrySpeed * entrySpeed) / (2 * distance),
     meanDecelerationByTime: entrySpeed / duration,

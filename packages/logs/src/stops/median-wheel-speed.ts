@@ -16,7 +16,8 @@ export function medianWheelSpeed(table: ChannelTable): readonly Channel[] {
     const present = wheels.map((wheel) => wheel.values[row]!).filter((value) => !Number.isNaN(value));
     present.sort((a, b) => a - b);
     const middle = (present.length - 1) / 2;
-    values[row] = present.length === 0 ? NaN : (present[Math.floor(middle)]! + present[Math.ceil(middle)]!) / 2;
+    values[row] =
+      present.length === 0 ? NaN : (present[Math.floor(middle)]! + present[Math.ceil(middle)]!) / 2;
   }
   return [{ ...first, name: wheels.length === 1 ? first.name : 'wheels, median', values }];
 }

@@ -1,4 +1,4 @@
-import { fitOnset, fittedDistance, fittedSpeed, type OnsetFit } from './onset-model.ts';
+import { fitOnset, fittedDistance, fittedSpeed, type OnsetFit, type OnsetShape } from './onset-model.ts';
 import type { FittedPart, OnsetStart } from './onset-start.ts';
 import type { RestMoment } from './rest-moment.ts';
 import type { RoughOnset } from './rough-onset.ts';
@@ -12,8 +12,13 @@ export interface OnsetEstimate extends OnsetStart {
 }
 
 /** s; ramps that are tried. A foot and a booster build up in 0.1 to 0.6 s; a soft stop takes longer. Common practice. */
-const ramps = [0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.55, 0.75, 1, 1.4, 2];
-const starts = 60;
+const shortestRamp = 0.05;
+const longestRamp = 2;
+/**
+ * s; a real build-up is no perfect ramp, and a receiver's filter rounds its beginning: by so much the fitted onset may
+ * miss the true one however dense the samples. Common practice.
+ */
+const roundedBy = 0.03;
 
 /**
  * Estimates the onset of deceleration by back-extrapolation: a straight approach and a ramp to steady deceleration are
@@ -45,10 +50,18 @@ export function estimateOnset(
   const times = time.subarray(first, joins + 1);
   const speeds = speed.subarray(first, joins + 1);
   const floor = Math.max(0.02, resolution / Math.sqrt(12));
-  const fits = gridOf(Math.max(step - earliest - interval, time[first]!), step + interval / 2).map((shape) =>
-    fitOnset(times, speeds, shape, floor),
+  const fit = (shape: OnsetShape): OnsetFit => fitOnset(times, speeds, shape, floor);
+  const coarse = gridOf(
+    Math.max(step - earliest - interval, time[first]!),
+    step + interval / 2,
+    shortestRamp,
+    longestRamp,
+    40,
+    12,
   );
-  return weighed(fits, times, speeds, floor, joins);
+  const judged = judgedFits(coarse.map(fit), times, speeds, floor);
+  const finer = finerGrid(judged);
+  return described(judgedFits(finer.map(fit), times, speeds, floor), times, joins);
 }
 
 /** s that are fitted before and after the step, and by how much the onset may lie before it. */
@@ -70,36 +83,76 @@ function stepTime(run: SpeedRun, rough: RoughOnset, rest: RestMoment, interval: 
   return run.time[index]! + window / 2;
 }
 
-function gridOf(from: number, to: number): { start: number; ramp: number }[] {
-  return ramps.flatMap((ramp) =>
-    Array.from({ length: starts + 1 }, (_, i) => ({ start: from + ((to - from) * i) / starts, ramp })),
-  );
+/** Starts evenly, ramps evenly in proportion. */
+function gridOf(
+  from: number,
+  to: number,
+  shortest: number,
+  longest: number,
+  starts: number,
+  ramps: number,
+): OnsetShape[] {
+  const ratio = (longest / shortest) ** (1 / (ramps - 1));
+  return Array.from({ length: starts * ramps }, (_, i) => ({
+    start: from + ((to - from) * (i % starts)) / (starts - 1),
+    ramp: shortest * ratio ** Math.floor(i / starts),
+  }));
 }
 
-function weighed(
+/** A grid over what the coarse one left likely: four standard deviations and a step of the coarse grid either way. */
+function finerGrid({ fits, mean }: JudgedFits): OnsetShape[] {
+  const step = Math.abs(fits[1]!.shape.start - fits[0]!.shape.start);
+  const start = mean((fit) => fit.shape.start);
+  const reach = 4 * Math.sqrt(mean((fit) => (fit.shape.start - start) ** 2)) + step;
+  const logRamp = mean((fit) => Math.log(fit.shape.ramp));
+  const factor = Math.exp(4 * Math.sqrt(mean((fit) => (Math.log(fit.shape.ramp) - logRamp) ** 2)) + 0.3);
+  const ramp = Math.exp(logRamp);
+  const [shortest, longest] = [Math.max(shortestRamp, ramp / factor), Math.min(longestRamp, ramp * factor)];
+  return gridOf(start - reach, start + reach, shortest, longest, 40, 14);
+}
+
+/** Fits with the weight that each has by its likelihood. */
+interface JudgedFits {
+  readonly fits: readonly OnsetFit[];
+  readonly noise: number;
+  readonly correlation: number;
+  readonly mean: (of: (fit: OnsetFit) => number) => number;
+}
+
+function judgedFits(
   fits: readonly OnsetFit[],
   times: Float64Array,
   speeds: Float64Array,
   floor: number,
-  joins: number,
-): OnsetEstimate {
+): JudgedFits {
   const best = fits.reduce((found, fit) => (fit.misfit < found.misfit ? fit : found));
   const freedom = Math.max(0, times.length - 5);
   const prior = 4;
   const noise = Math.sqrt((best.misfit + prior * (2 * floor) ** 2) / (freedom + prior));
   const correlation = errorCorrelation(best, times, speeds);
   const scale = 2 * noise * noise * correlation;
-  const weights = fits.map((fit) => (fit.deceleration > 0 ? Math.exp((best.misfit - fit.misfit) / scale) : 0));
+  const weights = fits.map((fit) =>
+    fit.deceleration > 0 ? Math.exp((best.misfit - fit.misfit) / scale) : 0,
+  );
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const mean = (of: (fit: OnsetFit) => number): number =>
     fits.reduce((sum, fit, i) => sum + weights[i]! * of(fit), 0) / total;
+  return { fits, noise, correlation, mean };
+}
+
+function described(
+  { noise, correlation, mean }: JudgedFits,
+  times: Float64Array,
+  joins: number,
+): OnsetEstimate {
   const end = times[times.length - 1]!;
   const from = (start: number | null): FittedPart => {
     const distanceOf = (fit: OnsetFit): number => fittedDistance(fit, start ?? fit.shape.start, end);
     const distance = mean(distanceOf);
-    const level = (end - times[0]!) * noise * Math.sqrt(correlation / times.length);
-    const variance = mean((fit) => (distanceOf(fit) - distance) ** 2) + level * level;
     const entrySpeed = mean((fit) => fittedSpeed(fit, start ?? fit.shape.start));
+    const level = (end - times[0]!) * noise * Math.sqrt(correlation / times.length);
+    const shape = start === null ? entrySpeed * roundedBy : 0;
+    const variance = mean((fit) => (distanceOf(fit) - distance) ** 2) + level * level + shape * shape;
     return { entrySpeed, distance, standardError: Math.sqrt(variance) };
   };
   const time = mean((fit) => fit.shape.start);

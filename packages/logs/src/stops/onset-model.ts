@@ -40,7 +40,18 @@ export function fitOnset(
   shape: OnsetShape,
   noise: number,
 ): OnsetFit {
-  const sums = { n: time.length, t: 0, r: 0, tt: (noise / approachSpread) ** 2, tr: 0, rr: 1e-9, v: 0, vt: 0, vr: 0, vv: 0 };
+  const sums = {
+    n: time.length,
+    t: 0,
+    r: 0,
+    tt: (noise / approachSpread) ** 2,
+    tr: 0,
+    rr: 1e-9,
+    v: 0,
+    vt: 0,
+    vr: 0,
+    vv: 0,
+  };
   for (let i = 0; i < time.length; i += 1) {
     const tau = time[i]! - shape.start;
     const lost = lostPart(tau, shape.ramp);

@@ -14,6 +14,8 @@ export interface RestMoment {
 
 /** m/s; slower is at rest for a sensor that wavers. */
 const restSpeed = 0.5;
+/** m/s; after a rest only this counts as driving on, so that a wavering speed ends a stop once. */
+const surelyMoving = 1.5;
 /** m/s; a log that ends while the car is slower than this is carried on to rest. */
 const nearRest = 2;
 /** m/s; no sensor tells this from rest. */
@@ -34,11 +36,15 @@ const gentlest = 0.3;
 export function restMoments(run: SpeedRun, resolution: number): readonly RestMoment[] {
   const { speed } = run;
   const found: RestMoment[] = [];
+  let hasMoved = false;
   for (let i = 1; i < speed.length; i += 1) {
-    if (speed[i]! <= restSpeed && speed[i - 1]! > restSpeed) found.push(extrapolated(run, i - 1, resolution, true));
+    hasMoved ||= speed[i - 1]! > surelyMoving;
+    if (!hasMoved || speed[i]! > restSpeed) continue;
+    found.push(extrapolated(run, i - 1, resolution, true));
+    hasMoved = false;
   }
   const last = speed.length - 1;
-  if (speed[last]! > restSpeed && speed[last]! < nearRest && speed[last]! < speed[last - 1]!)
+  if (hasMoved && speed[last]! > restSpeed && speed[last]! < nearRest && speed[last]! < speed[last - 1]!)
     found.push(extrapolated(run, last, resolution, false));
   return found;
 }
@@ -46,7 +52,8 @@ export function restMoments(run: SpeedRun, resolution: number): readonly RestMom
 function extrapolated(run: SpeedRun, last: number, resolution: number, isSeen: boolean): RestMoment {
   const { time, speed } = run;
   const next = last + 1;
-  const [from, to] = isSeen && speed[next]! > resolution / 2 ? [last, next] : [beforeBy(run, last, 0.3), last];
+  const [from, to] =
+    isSeen && speed[next]! > resolution / 2 ? [last, next] : [beforeBy(run, last, 0.3), last];
   const slope = to > from ? (speed[from]! - speed[to]!) / (time[to]! - time[from]!) : 0;
   const onLine = time[to]! + speed[to]! / Math.max(slope, gentlest);
   const zero = isSeen ? firstZero(run, next, Math.max(stillness, resolution / 2)) : -1;

@@ -25,7 +25,12 @@ const easingOff = 1.5;
  * @param resolution - m/s, the step that the speed is recorded in
  * @returns where the walk ended
  */
-export function roughOnset(run: SpeedRun, rest: RestMoment, interval: number, resolution: number): RoughOnset {
+export function roughOnset(
+  run: SpeedRun,
+  rest: RestMoment,
+  interval: number,
+  resolution: number,
+): RoughOnset {
   const { time, speed } = run;
   const ahead = Math.max(1, interval);
   const rounding = resolution / Math.sqrt(6);

@@ -1,7 +1,11 @@
 import type { ChannelTable } from '../channels/channel-table.ts';
 
 /** The rows of a table from one time to another, both in s: first index and the one after the last. */
-export function rowsBetween({ time }: ChannelTable, from: number, to: number): { first: number; end: number } {
+export function rowsBetween(
+  { time }: ChannelTable,
+  from: number,
+  to: number,
+): { first: number; end: number } {
   return { first: lowerBound(time, from), end: lowerBound(time, to) };
 }
 

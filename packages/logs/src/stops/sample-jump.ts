@@ -14,7 +14,12 @@ export const greatestDeceleration = 1.6 * 9.80665;
  * @param entrySpeed - m/s
  * @returns m/s² of the worst such step; null where there is none
  */
-export function sampleJump(run: SpeedRun, first: number, rest: RestMoment, entrySpeed: number): number | null {
+export function sampleJump(
+  run: SpeedRun,
+  first: number,
+  rest: RestMoment,
+  entrySpeed: number,
+): number | null {
   const { time, speed } = run;
   let worst: number | null = null;
   for (let i = Math.max(1, first); i < time.length && time[i]! <= rest.time + 1; i += 1) {

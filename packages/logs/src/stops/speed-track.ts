@@ -21,7 +21,9 @@ export function speedTrack(table: ChannelTable, wanted: string | null): SpeedTra
   const named = table.channels.filter(
     ({ name, quantity }) => quantity !== 'unknown' && (wanted === null || name === wanted),
   );
-  const speeds = named.filter(({ quantity }) => quantity === 'speed' || (wanted !== null && quantity === 'wheel-speed'));
+  const speeds = named.filter(
+    ({ quantity }) => quantity === 'speed' || (wanted !== null && quantity === 'wheel-speed'),
+  );
   const candidates = speeds.length > 0 || wanted !== null ? speeds : medianWheelSpeed(table);
   const tracks = candidates.map((channel) => trackOf(table, channel)).filter((track) => track !== null);
   return tracks.reduce<SpeedTrack | null>(
@@ -40,7 +42,8 @@ function trackOf(table: ChannelTable, channel: Channel): SpeedTrack | null {
   const runs = (period === null ? rows : rows.map((run) => freshSamples(run, period))).filter(
     (run) => run.time.length > 1,
   );
-  if (runs.length === 0) return { channel, runs, interval: period ?? rowInterval, resolution, wasHeld: period !== null };
+  if (runs.length === 0)
+    return { channel, runs, interval: period ?? rowInterval, resolution, wasHeld: period !== null };
   return { channel, runs, interval: period ?? usualStep(runs), resolution, wasHeld: period !== null };
 }
 

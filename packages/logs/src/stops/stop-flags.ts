@@ -49,78 +49,129 @@ const rules: readonly Rule[] = [
  */
 export function stopFlags(stop: Figures, context: FlagContext): readonly StopFlag[] {
   const flags = rules.map((rule) => rule(stop, context)).filter((flag) => flag !== null);
-  return [...flags.filter(({ severity }) => severity === 'excludes'), ...flags.filter(({ severity }) => severity === 'warns')];
+  return [
+    ...flags.filter(({ severity }) => severity === 'excludes'),
+    ...flags.filter(({ severity }) => severity === 'warns'),
+  ];
 }
 
-function impossible({ meanDecelerationByDistance, meanFullyDevelopedDeceleration }: Figures): StopFlag | null {
+function impossible({
+  meanDecelerationByDistance,
+  meanFullyDevelopedDeceleration,
+}: Figures): StopFlag | null {
   const greatest = Math.max(meanDecelerationByDistance, meanFullyDevelopedDeceleration ?? 0);
   if (greatest <= greatestDeceleration) return null;
-  return excludes('impossible-deceleration', `A mean of ${greatest.toFixed(1)} m/s² is more than tires on a road hold (1.6 g).`);
+  return excludes(
+    'impossible-deceleration',
+    `A mean of ${greatest.toFixed(1)} m/s² is more than tires on a road hold (1.6 g).`,
+  );
 }
 
 function wheels(stop: Figures, { table }: FlagContext): StopFlag | null {
   const difference = wheelsDisagree(table, stop.startTime, stop.endTime);
   if (difference === null) return null;
-  return excludes('wheels-disagree', `The wheels differ by up to ${difference.toFixed(1)} m/s before the brakes bite: their speed is not the car's.`);
+  return excludes(
+    'wheels-disagree',
+    `The wheels differ by up to ${difference.toFixed(1)} m/s before the brakes bite: their speed is not the car's.`,
+  );
 }
 
 function offNominal(stop: Figures, { options }: FlagContext): StopFlag | null {
   if (options.nominalSpeed === null) return null;
   const verdict = speedOffNominal(stop.entrySpeed, options.nominalSpeed);
   const share = ((stop.entrySpeed / options.nominalSpeed) * 100).toFixed(1);
-  if (verdict === 'too-slow') return excludes('speed-off-nominal', `The entry speed is ${share} % of the nominal speed; at least 98 % is wanted.`);
-  if (verdict === 'too-fast') return excludes('speed-off-nominal', `The entry speed is ${share} % of the nominal speed, more than 12 km/h over it.`);
+  if (verdict === 'too-slow')
+    return excludes(
+      'speed-off-nominal',
+      `The entry speed is ${share} % of the nominal speed; at least 98 % is wanted.`,
+    );
+  if (verdict === 'too-fast')
+    return excludes(
+      'speed-off-nominal',
+      `The entry speed is ${share} % of the nominal speed, more than 12 km/h over it.`,
+    );
   const bias = correctionBias(stop, options.nominalSpeed);
   if (Math.abs(bias) < 0.0025) return null;
-  return warns('speed-off-nominal', `The entry speed is ${share} % of the nominal speed; the correction with the squared ratio then errs by about ${(bias * 100).toFixed(1)} %.`);
+  return warns(
+    'speed-off-nominal',
+    `The entry speed is ${share} % of the nominal speed; the correction with the squared ratio then errs by about ${(bias * 100).toFixed(1)} %.`,
+  );
 }
 
 /** Of the part that grows only with the speed: build-up and dead time, known or taken as 0.3 s. */
 function correctionBias(stop: Figures, nominalSpeed: number): number {
   const delay = Math.min(1, Math.max(0, (stop.buildUpTime ?? 0.6) / 2));
   const deceleration = stop.meanFullyDevelopedDeceleration ?? stop.meanDecelerationByDistance;
-  return squaredRatioBias({ delay, deceleration: Math.max(0.1, Math.min(deceleration, 50)), entrySpeed: stop.entrySpeed, nominalSpeed });
+  return squaredRatioBias({
+    delay,
+    deceleration: Math.max(0.1, Math.min(deceleration, 50)),
+    entrySpeed: stop.entrySpeed,
+    nominalSpeed,
+  });
 }
 
 function gentle({ meanDecelerationByDistance }: Figures, { options }: FlagContext): StopFlag | null {
   if (meanDecelerationByDistance >= options.gentleBelow) return null;
-  return excludes('gentle', `A mean of ${meanDecelerationByDistance.toFixed(1)} m/s² is a traffic stop, not a brake test (under ${options.gentleBelow} m/s²).`);
+  return excludes(
+    'gentle',
+    `A mean of ${meanDecelerationByDistance.toFixed(1)} m/s² is a traffic stop, not a brake test (under ${options.gentleBelow} m/s²).`,
+  );
 }
 
 function notToRest({ endTime }: Figures, { rest }: FlagContext): StopFlag | null {
   if (rest.isSeen) return null;
-  return warns('not-to-rest', `The record ends before the car is at rest; the last part up to ${endTime.toFixed(1)} s is extrapolated.`);
+  return warns(
+    'not-to-rest',
+    `The record ends before the car is at rest; the last part up to ${endTime.toFixed(1)} s is extrapolated.`,
+  );
 }
 
 function lowRate({ sampleRate, distanceStandardError }: Figures): StopFlag | null {
   if (sampleRate >= wantedRate / 1.05) return null;
-  return warns('low-rate', `Only ${sampleRate.toFixed(1)} real samples a second: the distance is known to about ±${(1.96 * distanceStandardError).toFixed(1)} m.`);
+  return warns(
+    'low-rate',
+    `Only ${sampleRate.toFixed(1)} real samples a second: the distance is known to about ±${(1.96 * distanceStandardError).toFixed(1)} m.`,
+  );
 }
 
 function held(_: Figures, { track }: FlagContext): StopFlag | null {
   if (!track.wasHeld) return null;
-  return warns('held-values', `The rows repeat the last known speed; only the real updates, every ${track.interval.toFixed(2)} s, were used.`);
+  return warns(
+    'held-values',
+    `The rows repeat the last known speed; only the real updates, every ${track.interval.toFixed(2)} s, were used.`,
+  );
 }
 
 function gap(_: Figures, { track, chain }: FlagContext): StopFlag | null {
   let longest = 0;
-  for (let i = 2; i < chain.time.length - 1; i += 1) longest = Math.max(longest, chain.time[i]! - chain.time[i - 1]!);
+  for (let i = 2; i < chain.time.length - 1; i += 1)
+    longest = Math.max(longest, chain.time[i]! - chain.time[i - 1]!);
   if (longest <= 1.9 * track.interval || (track.wasHeld && longest <= 3 * track.interval)) return null;
-  return warns('sample-gap', `Samples are missing for ${longest.toFixed(2)} s; a straight line bridges them.`);
+  return warns(
+    'sample-gap',
+    `Samples are missing for ${longest.toFixed(2)} s; a straight line bridges them.`,
+  );
 }
 
 function assumedScale(_: Figures, { track }: FlagContext): StopFlag | null {
   if (track.channel.unitOrigin !== 'assumed') return null;
-  return warns('scale-assumed', 'The unit or scale of the speed was assumed, not given: distance and deceleration hang on it.');
+  return warns(
+    'scale-assumed',
+    'The unit or scale of the speed was assumed, not given: distance and deceleration hang on it.',
+  );
 }
 
 function poorFix({ startTime, endTime }: Figures, { table }: FlagContext): StopFlag | null {
-  const quality = table.channels.find((channel) => channel.quantity === 'fix-quality' && channel.unitOrigin === 'none' && channel.name.startsWith('GGA'));
+  const quality = table.channels.find(
+    (channel) =>
+      channel.quantity === 'fix-quality' && channel.unitOrigin === 'none' && channel.name.startsWith('GGA'),
+  );
   if (quality === undefined) return null;
   for (let row = 0; row < table.time.length; row += 1) {
     const time = table.time[row]!;
     if (time < startTime || time > endTime) continue;
-    if (quality.values[row] === 0 || quality.values[row]! >= 6) return warns('poor-fix', 'The receiver had no fix of its own for part of the stop.');
+    if (quality.values[row] === 0 || quality.values[row]! >= 6)
+      return warns('poor-fix', 'The receiver had no fix of its own for part of the stop.');
   }
   return null;
 }
@@ -128,7 +179,10 @@ function poorFix({ startTime, endTime }: Figures, { table }: FlagContext): StopF
 function notStraight({ startTime, endTime }: Figures, { table, chain }: FlagContext): StopFlag | null {
   const turn = turnedBy(table, chain, startTime, endTime);
   if (turn === null || turn <= greatestTurn) return null;
-  return warns('not-straight', `The heading turns by ${((turn * 180) / Math.PI).toFixed(0)}° during the stop.`);
+  return warns(
+    'not-straight',
+    `The heading turns by ${((turn * 180) / Math.PI).toFixed(0)}° during the stop.`,
+  );
 }
 
 function excludes(code: StopFlag['code'], reason: string): StopFlag {

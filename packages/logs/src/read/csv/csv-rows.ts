@@ -50,7 +50,12 @@ function cut(text: string, shape: RowShape, moreComes: boolean, line: number): C
   const rest = text.slice(careful.meta.cursor);
   const unclosed = careful.errors.some((error) => error.code === 'MissingQuotes');
   if (!unclosed && rest.length <= longestRow)
-    return { ...placed(careful.data, line, shape.newline, text.includes('"')), rest, openQuote: false, leftOut: 0 };
+    return {
+      ...placed(careful.data, line, shape.newline, text.includes('"')),
+      rest,
+      openQuote: false,
+      leftOut: 0,
+    };
   const plain = new Papa.Parser({ ...shape, fastMode: true }).parse(text, 0, moreComes);
   const tail = moreComes ? text.slice(plain.meta.cursor) : '';
   const tooLong = tail.length > longestRow;
@@ -68,8 +73,7 @@ function placed(
   newline: string,
   mayHoldNewlines: boolean,
 ): Pick<CutBatch, 'rows' | 'lineOf' | 'nextLine'> {
-  if (!mayHoldNewlines)
-    return { rows, lineOf: (index) => line + index, nextLine: line + rows.length };
+  if (!mayHoldNewlines) return { rows, lineOf: (index) => line + index, nextLine: line + rows.length };
   const lines = new Float64Array(rows.length + 1);
   lines[0] = line;
   rows.forEach((row, index) => {

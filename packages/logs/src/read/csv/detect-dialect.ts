@@ -68,7 +68,10 @@ function candidate(
 function usualWidth(rows: readonly (readonly string[])[]): number {
   const counts = new Map<number, number>();
   for (const row of rows) if (row.length > 1) counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
-  return [...counts].reduce((best, next) => (next[1] > best[1] || (next[1] === best[1] && next[0] > best[0]) ? next : best), [0, 0])[0];
+  return [...counts].reduce(
+    (best, next) => (next[1] > best[1] || (next[1] === best[1] && next[0] > best[0]) ? next : best),
+    [0, 0],
+  )[0];
 }
 
 function described(
@@ -109,7 +112,9 @@ function isUnitRow(
   header: readonly string[],
   isUnit: (text: string) => boolean,
 ): boolean {
-  const bare = row.map((field) => field.trim().replace(/^[[({<]|[\])}>]$/g, '')).filter((field) => field !== '');
+  const bare = row
+    .map((field) => field.trim().replace(/^[[({<]|[\])}>]$/g, ''))
+    .filter((field) => field !== '');
   const known = bare.filter((field) => isUnit(field) || field === '-' || field === '#').length;
   return header.length === row.length && bare.length > 0 && known * 2 >= bare.length;
 }

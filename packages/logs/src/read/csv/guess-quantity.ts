@@ -15,18 +15,54 @@ const speed = ['speed', 'velocity', 'vel', 'spd', 'vss', 'sog', 'geschwindigkeit
 const brake = ['brake', 'brakes', 'braking', 'bremse', 'brk', 'frein', 'freno'];
 const acceleration = ['acceleration', 'accel', 'acc', 'accelerometer', 'beschleunigung'];
 const otherSpeeds = [
-  'engine', 'motor', 'wind', 'fan', 'turbo', 'shaft', 'limit', 'target', 'set', 'cruise', 'accuracy', 'error', 'source',
-  'type', 'status', 'valid', 'vertical', 'yaw', 'rate', 'pump', 'idle', 'trap', 'average', 'avg', 'mean', 'max', 'maximum', 'min',
+  'engine',
+  'motor',
+  'wind',
+  'fan',
+  'turbo',
+  'shaft',
+  'limit',
+  'target',
+  'set',
+  'cruise',
+  'accuracy',
+  'error',
+  'source',
+  'type',
+  'status',
+  'valid',
+  'vertical',
+  'yaw',
+  'rate',
+  'pump',
+  'idle',
+  'trap',
+  'average',
+  'avg',
+  'mean',
+  'max',
+  'maximum',
+  'min',
 ];
 
 /** First match wins, so the narrower rules stand first. */
 const rules: readonly GuessRule[] = [
   { role: 'brake-pressure', all: [brake, ['pressure', 'press', 'druck', 'pressione', 'pression']] },
-  { role: 'pedal-force', all: [[...brake, 'pedal'], ['force', 'kraft', 'effort']], none: ['accelerator'] },
+  {
+    role: 'pedal-force',
+    all: [
+      [...brake, 'pedal'],
+      ['force', 'kraft', 'effort'],
+    ],
+    none: ['accelerator'],
+  },
   { role: 'pedal-travel', all: [brake, ['travel', 'stroke', 'position', 'pos', 'weg']] },
   {
     role: 'brake-switch',
-    all: [brake, ['switch', 'light', 'lamp', 'on', 'status', 'state', 'pressed', 'flag', 'active', 'applied']],
+    all: [
+      brake,
+      ['switch', 'light', 'lamp', 'on', 'status', 'state', 'pressed', 'flag', 'active', 'applied'],
+    ],
   },
   { role: 'temperature', all: [['temp', 'temperature', 'temperatur', 'temps']] },
   { role: 'wheel-speed', all: [['wheel', 'whl', 'ws', 'rad'], speed], none: ['steering'] },
@@ -36,7 +72,11 @@ const rules: readonly GuessRule[] = [
     all: [acceleration, ['x', 'long', 'longitudinal', 'longitudinale', 'forward', 'fwd', 'lon']],
     none: ['pedal', 'event'],
   },
-  { role: 'acceleration-lateral', all: [acceleration, ['y', 'lat', 'lateral', 'side']], none: ['pedal', 'event'] },
+  {
+    role: 'acceleration-lateral',
+    all: [acceleration, ['y', 'lat', 'lateral', 'side']],
+    none: ['pedal', 'event'],
+  },
   { role: 'acceleration-vertical', all: [acceleration, ['z', 'vert', 'vertical']], none: ['pedal', 'event'] },
   { role: 'speed', all: [speed], none: [...otherSpeeds, 'wheel', 'whl'] },
   { role: 'latitude', all: [['lat', 'latitude', 'breite']], none: ['g', 'accel', 'acc'] },
@@ -47,12 +87,32 @@ const rules: readonly GuessRule[] = [
   { role: 'fix-quality', all: [['fix']] },
   {
     role: 'time',
-    all: [['time', 'timestamp', 'zeit', 'uhrzeit', 'utc', 'elapsed', 'clock', 'epoch', 'temps', 'datetime', 'secs', 'seconds']],
+    all: [
+      [
+        'time',
+        'timestamp',
+        'zeit',
+        'uhrzeit',
+        'utc',
+        'elapsed',
+        'clock',
+        'epoch',
+        'temps',
+        'datetime',
+        'secs',
+        'seconds',
+      ],
+    ],
     none: ['lap', 'zone', 'offset', 'gap', 'interval', 'delta'],
   },
 ];
 
-const wholeNames: Readonly<Record<string, ColumnRole>> = { t: 'time', v: 'speed', s: 'unknown', ax: 'acceleration-forward' };
+const wholeNames: Readonly<Record<string, ColumnRole>> = {
+  t: 'time',
+  v: 'speed',
+  s: 'unknown',
+  ax: 'acceleration-forward',
+};
 
 /**
  * Guesses what a column measures from its heading alone. A guess is shown to the person and can be overruled.

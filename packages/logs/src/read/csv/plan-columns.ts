@@ -36,7 +36,11 @@ export function planColumns(input: PlanInput): PlannedColumns | LogRefusal {
   const listed = listedChoices(choices);
   for (const [, choice] of listed) {
     if (findLabel(labels, choice.name) < 0)
-      return refuseLog('log-no-column', name, `has no column '${choice.name}'; its columns are ${quotedList(labels)}.`);
+      return refuseLog(
+        'log-no-column',
+        name,
+        `has no column '${choice.name}'; its columns are ${quotedList(labels)}.`,
+      );
   }
   const chosenRoles = new Set(listed.map(([role]) => role));
   const columns: ColumnPlan[] = [];
@@ -92,7 +96,12 @@ function scaled(index: number, label: string, role: ColumnRole, unit: string, is
   if (role === 'speed') return { ...plan, unitOrigin: 'none', factor: NaN };
   const what = unit === '' ? 'has no unit' : `has the unknown unit '${unit}'`;
   if (role === 'brake-pressure') {
-    issues.add('unit-missing', null, () => `Column '${label}' ${what}; it only tells when the brake is applied.`, label);
+    issues.add(
+      'unit-missing',
+      null,
+      () => `Column '${label}' ${what}; it only tells when the brake is applied.`,
+      label,
+    );
     return plan;
   }
   issues.add('unit-missing', null, () => `Column '${label}' ${what}; it is kept but not used.`, label);
@@ -112,20 +121,37 @@ function chosenPlan(
   const plan = { ...nothing(index, label), role, unitAsRead: unit };
   const size = choice.scale ?? 1;
   if (sample.isText && role !== 'time' && role !== 'brake-switch')
-    return refuseLog('log-no-column', name, `holds words, not numbers, in the column '${label}' that is to be the ${role}.`);
+    return refuseLog(
+      'log-no-column',
+      name,
+      `holds words, not numbers, in the column '${label}' that is to be the ${role}.`,
+    );
   const dimension = roleDimension[role];
   if (dimension === null || (role === 'time' && unit === '')) return { ...plan, unitOrigin: 'none' };
   const scale = unitScale(unit, dimension);
   if (scale === null) {
     const why = unit === '' ? 'without a unit' : `in the unknown unit '${unit}'`;
-    return refuseLog('log-unknown-unit', name, `would have its ${role} column '${label}' ${why}; name a unit that fits.`);
+    return refuseLog(
+      'log-unknown-unit',
+      name,
+      `would have its ${role} column '${label}' ${why}; name a unit that fits.`,
+    );
   }
   const origin = choice.assumed === true ? 'assumed' : choice.unit === undefined ? 'header' : 'given';
   return { ...plan, unitOrigin: origin, factor: scale.factor * size, shift: scale.shift };
 }
 
 function nothing(index: number, label: string): ColumnPlan {
-  return { index, label, role: 'unknown', unitAsRead: '', unitOrigin: 'none', factor: 1, shift: 0, isText: false };
+  return {
+    index,
+    label,
+    role: 'unknown',
+    unitAsRead: '',
+    unitOrigin: 'none',
+    factor: 1,
+    shift: 0,
+    isText: false,
+  };
 }
 
 function fitsRole(name: string, unit: string): boolean {
@@ -138,7 +164,10 @@ function unitScaleOf(role: ColumnRole, unit: string): ReturnType<typeof unitScal
 }
 
 function unitOfRow(dialect: CsvDialect, index: number): string {
-  return (dialect.units[index] ?? '').trim().replace(/^[[({<](.*)[\])}>]$/s, '$1').trim();
+  return (dialect.units[index] ?? '')
+    .trim()
+    .replace(/^[[({<](.*)[\])}>]$/s, '$1')
+    .trim();
 }
 
 /** A brake column that only ever holds two values, or words, is a switch; else it is a level. */
@@ -146,4 +175,3 @@ function brakeRole(sample: ColumnSample): ColumnRole {
   const values = new Set(sample.numbers);
   return sample.isText || values.size <= 2 ? 'brake-switch' : 'brake-pressure';
 }
-

@@ -50,8 +50,14 @@ export function readCsv(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
   if (!planned.ok) return planned;
   const time = timePlan(dialect, planned.columns, issues);
   if (time === null)
-    return refuseLog('log-no-time', options.name, `has no column that tells the time; its columns are ${quotedList(labels)}. Say which one is the time.`);
-  const columns = planned.columns.filter(({ index }) => index !== time.index).map(withScale(options.speedScale));
+    return refuseLog(
+      'log-no-time',
+      options.name,
+      `has no column that tells the time; its columns are ${quotedList(labels)}. Say which one is the time.`,
+    );
+  const columns = planned.columns
+    .filter(({ index }) => index !== time.index)
+    .map(withScale(options.speedScale));
   const speedTrouble = speedRefusal(options.name, columns, labels);
   if (speedTrouble !== null) return speedTrouble;
   const usable = columns.filter(({ isText }) => !isText).map(withoutDoubtfulSpeed);
@@ -65,15 +71,31 @@ function choicesOf(options: ReadOptions): NonNullable<ReadOptions['columns']> {
     : { ...columns, time: { name: options.timeColumn } };
 }
 
-function speedRefusal(name: string, columns: readonly ColumnPlan[], labels: readonly string[]): LogRefusal | null {
+function speedRefusal(
+  name: string,
+  columns: readonly ColumnPlan[],
+  labels: readonly string[],
+): LogRefusal | null {
   const speeds = columns.filter(({ role }) => role === 'speed' || role === 'wheel-speed');
   if (speeds.length === 0)
-    return refuseLog('log-no-speed', name, `has no column that tells the speed; its columns are ${quotedList(labels)}. Say which one is the speed and in which unit.`);
+    return refuseLog(
+      'log-no-speed',
+      name,
+      `has no column that tells the speed; its columns are ${quotedList(labels)}. Say which one is the speed and in which unit.`,
+    );
   if (speeds.some(({ factor }) => Number.isFinite(factor))) return null;
   const { label, unitAsRead } = speeds[0]!;
   if (unitAsRead !== '')
-    return refuseLog('log-unknown-unit', name, `has its speed '${label}' in the unknown unit '${unitAsRead}'; say which unit it is: km/h, mph, m/s, kn or ft/s.`);
-  return refuseLog('log-speed-without-unit', name, `does not say in which unit its speed '${label}' is; say it: km/h, mph, m/s, kn or ft/s, with a full scale if the numbers run from 0 to 1.`);
+    return refuseLog(
+      'log-unknown-unit',
+      name,
+      `has its speed '${label}' in the unknown unit '${unitAsRead}'; say which unit it is: km/h, mph, m/s, kn or ft/s.`,
+    );
+  return refuseLog(
+    'log-speed-without-unit',
+    name,
+    `does not say in which unit its speed '${label}' is; say it: km/h, mph, m/s, kn or ft/s, with a full scale if the numbers run from 0 to 1.`,
+  );
 }
 
 /** A scale given for a speed without a unit. */
@@ -101,9 +123,14 @@ function tableOf(input: TableInput): ReadOutcome {
   const { name, bytes, columns, issues } = input;
   const stores = columns.map(() => new GrowingColumn());
   const finished = fill(input, stores);
-  if (finished.time.length === 0) return refuseLog('log-no-rows', name, 'has no row with a time that can be read.');
+  if (finished.time.length === 0)
+    return refuseLog('log-no-rows', name, 'has no row with a time that can be read.');
   if (finished.time.length === 1)
-    return refuseLog('log-one-sample', name, 'holds only one sample; a stop needs many, at ten a second or more.');
+    return refuseLog(
+      'log-one-sample',
+      name,
+      'holds only one sample; a stop needs many, at ten a second or more.',
+    );
   reportSeams(finished, issues);
   const channels = columns.map((plan, index) => channelOf(plan, stores[index]!.finish()));
   if (channels.every(({ quantity, values }) => !/speed/.test(quantity) || values.every(Number.isNaN)))
@@ -148,8 +175,18 @@ function fill(input: TableInput, stores: readonly GrowingColumn[]): FinishedTime
   const base = timeBase(startsAtZero(input.time) ? 0 : null);
   let before = rowsBeforeData;
   for (const batch of csvRows(textChunks(input.bytes, input.encoding), dialect)) {
-    if (batch.openQuote) issues.add('open-quote', batch.lineOf(0), () => 'A quotation mark is never closed; the lines were split without minding it.');
-    if (batch.leftOut > 0) issues.add('long-line', batch.lineOf(batch.rows.length), () => 'A line far too long for a log was skipped.');
+    if (batch.openQuote)
+      issues.add(
+        'open-quote',
+        batch.lineOf(0),
+        () => 'A quotation mark is never closed; the lines were split without minding it.',
+      );
+    if (batch.leftOut > 0)
+      issues.add(
+        'long-line',
+        batch.lineOf(batch.rows.length),
+        () => 'A line far too long for a log was skipped.',
+      );
     const { rows } = batch;
     for (let r = 0; r < rows.length; r += 1) {
       if (before > 0) {
@@ -158,25 +195,44 @@ function fill(input: TableInput, stores: readonly GrowingColumn[]): FinishedTime
       }
       const row = rows[r]!;
       if (row.length !== width && !hasEmptyTail(row, width)) {
-        if (!isBlank(row)) issues.add('ragged-row', batch.lineOf(r), () => `Rows with more or fewer than ${width} fields were skipped.`);
+        if (!isBlank(row))
+          issues.add(
+            'ragged-row',
+            batch.lineOf(r),
+            () => `Rows with more or fewer than ${width} fields were skipped.`,
+          );
         continue;
       }
       const time = secondsOf(field(row, input.time.index, width));
       if (Number.isNaN(time)) {
-        issues.add('row-without-time', batch.lineOf(r), () => 'Rows whose time can not be read were skipped.');
+        issues.add(
+          'row-without-time',
+          batch.lineOf(r),
+          () => 'Rows whose time can not be read were skipped.',
+        );
         continue;
       }
       if (!base.offer(time)) {
-        issues.add('repeated-time', batch.lineOf(r), () => 'Rows at the very time of the row before were skipped.');
+        issues.add(
+          'repeated-time',
+          batch.lineOf(r),
+          () => 'Rows at the very time of the row before were skipped.',
+        );
         continue;
       }
       for (let c = 0; c < columns.length; c += 1) {
         const plan = columns[c]!;
         const text = field(row, plan.index, width);
-        const value = plan.role === 'brake-switch' ? switchField(text, decimalComma) : numberField(text, decimalComma);
+        const value =
+          plan.role === 'brake-switch' ? switchField(text, decimalComma) : numberField(text, decimalComma);
         stores[c]!.push(value);
         if (Number.isNaN(value) && text !== '' && !isGapWord(text))
-          issues.add('not-a-number', batch.lineOf(r), () => `Column '${plan.label}' holds fields that are no numbers; they are gaps.`, plan.label);
+          issues.add(
+            'not-a-number',
+            batch.lineOf(r),
+            () => `Column '${plan.label}' holds fields that are no numbers; they are gaps.`,
+            plan.label,
+          );
       }
     }
   }

@@ -12,11 +12,19 @@ const headingSpellings: Readonly<Partial<Record<Dimension, Readonly<Record<strin
   acceleration: { ms2: 'm/s²', m_s2: 'm/s²', mps2: 'm/s²', 'm/s2': 'm/s²', 'm/s^2': 'm/s²' },
 };
 
-const finerTimes: Readonly<Record<string, number>> = { us: 1e-6, usec: 1e-6, microseconds: 1e-6, ns: 1e-9, nanoseconds: 1e-9 };
+const finerTimes: Readonly<Record<string, number>> = {
+  us: 1e-6,
+  usec: 1e-6,
+  microseconds: 1e-6,
+  ns: 1e-9,
+  nanoseconds: 1e-9,
+};
 
 /** Units that logs write and this program has no use for; they still mark a row of units as one. */
 const otherUnits = new Set(
-  'rpm 1/min u/min g/s kg/h l/h v mv a ma deg/s °/s rad/s hz bool count counts lambda afr nm n.m kw hp %'.split(' '),
+  'rpm 1/min u/min g/s kg/h l/h v mv a ma deg/s °/s rad/s hz bool count counts lambda afr nm n.m kw hp %'.split(
+    ' ',
+  ),
 );
 
 /**

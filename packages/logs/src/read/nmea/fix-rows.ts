@@ -46,7 +46,15 @@ export function fixRows(emit: (row: FixRow) => void): {
       if (Number.isNaN(part.seconds)) return false;
       if (open?.seconds !== part.seconds) {
         end();
-        open = { seconds: part.seconds, day: NaN, isVoid: false, recommended: null, course: null, position: null, line };
+        open = {
+          seconds: part.seconds,
+          day: NaN,
+          isVoid: false,
+          recommended: null,
+          course: null,
+          position: null,
+          line,
+        };
       }
     }
     if (open === null) return false;

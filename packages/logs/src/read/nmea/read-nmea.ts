@@ -24,9 +24,24 @@ interface FixColumn {
 const columns: readonly FixColumn[] = [
   { name: 'RMC speed', quantity: 'speed', unit: 'kn', of: (row) => unlessVoid(row, row.recommended?.speed) },
   { name: 'VTG speed', quantity: 'speed', unit: 'kn', of: (row) => unlessVoid(row, row.course?.speed) },
-  { name: 'heading', quantity: 'heading', unit: '°', of: (row) => unlessVoid(row, row.recommended?.heading ?? row.course?.heading) },
-  { name: 'latitude', quantity: 'latitude', unit: '°', of: (row) => unlessVoid(row, (row.recommended ?? row.position)?.latitude) },
-  { name: 'longitude', quantity: 'longitude', unit: '°', of: (row) => unlessVoid(row, (row.recommended ?? row.position)?.longitude) },
+  {
+    name: 'heading',
+    quantity: 'heading',
+    unit: '°',
+    of: (row) => unlessVoid(row, row.recommended?.heading ?? row.course?.heading),
+  },
+  {
+    name: 'latitude',
+    quantity: 'latitude',
+    unit: '°',
+    of: (row) => unlessVoid(row, (row.recommended ?? row.position)?.latitude),
+  },
+  {
+    name: 'longitude',
+    quantity: 'longitude',
+    unit: '°',
+    of: (row) => unlessVoid(row, (row.recommended ?? row.position)?.longitude),
+  },
   { name: 'altitude', quantity: 'altitude', unit: 'm', of: (row) => unlessVoid(row, row.position?.altitude) },
   { name: 'GGA fix quality', quantity: 'fix-quality', unit: '', of: (row) => row.position?.quality ?? NaN },
   { name: 'satellites', quantity: 'unknown', unit: '', of: (row) => row.position?.satellites ?? NaN },
@@ -67,7 +82,11 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
   const speaksOfSpeed = channels.some(({ quantity }) => quantity === 'speed');
   if (!speaksOfSpeed && issues.count('void-fix') > 0) channels.unshift(all[0]!);
   else if (!speaksOfSpeed)
-    return refuseLog('log-no-speed', name, 'holds no RMC and no VTG sentence with a speed; switch one of them on in the receiver.');
+    return refuseLog(
+      'log-no-speed',
+      name,
+      'holds no RMC and no VTG sentence with a speed; switch one of them on in the receiver.',
+    );
   const dated = days.isKnown();
   if (!dated) issues.add('no-date', null, () => 'No sentence tells the date; times are times of day, UTC.');
   const offsets = finished.offsets.map((offset) => offset + days.baseSeconds());
@@ -83,15 +102,12 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
   return { ok: true, table };
 }
 
-function readSentences(
-  bytes: Uint8Array,
-  issues: IssueList,
-  add: ReturnType<typeof fixRows>['add'],
-): void {
+function readSentences(bytes: Uint8Array, issues: IssueList, add: ReturnType<typeof fixRows>['add']): void {
   for (const { text, number } of nmeaLines(textChunks(bytes, 'windows-1252'))) {
     if (text.startsWith('#') || text.startsWith(';')) continue;
     const [before = '', ...pieces] = text.split('$');
-    if (pieces.length === 0) issues.add('not-a-sentence', number, () => 'Lines that are no sentence and no comment were skipped.');
+    if (pieces.length === 0)
+      issues.add('not-a-sentence', number, () => 'Lines that are no sentence and no comment were skipped.');
     else if (before.trim() !== '' || pieces.length > 1)
       issues.add('torn-line', number, () => 'Remains of a torn sentence share a line with another one.');
     for (const piece of pieces) readSentence(`$${piece}`, number, issues, add);
@@ -112,7 +128,11 @@ function readSentence(
   if (!isFixSentence(checked.text)) return;
   const part = readFix(checked.text);
   if (part === null) {
-    issues.add('not-understood', line, () => 'Sentences with a good checksum break their own format and were skipped.');
+    issues.add(
+      'not-understood',
+      line,
+      () => 'Sentences with a good checksum break their own format and were skipped.',
+    );
     return;
   }
   if (part.type === 'RMC' && part.isVoid) issues.add('void-fix', line, voidFix);
@@ -130,7 +150,12 @@ const skipped = {
 
 function tooShort(name: string, rows: number, issues: IssueList): ReadOutcome {
   const bad = issues.count('bad-checksum') + issues.count('no-checksum') + issues.count('not-ascii');
-  if (rows === 1) return refuseLog('log-one-sample', name, 'holds only one moment; a stop needs many, at ten a second or more.');
+  if (rows === 1)
+    return refuseLog(
+      'log-one-sample',
+      name,
+      'holds only one moment; a stop needs many, at ten a second or more.',
+    );
   const why = bad > 0 ? ` (${bad} sentences have no good checksum)` : '';
   return refuseLog('log-no-rows', name, `holds no RMC, GGA or ZDA sentence that names a time${why}.`);
 }

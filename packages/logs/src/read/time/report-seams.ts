@@ -7,7 +7,12 @@ export function reportSeams({ time, segmentStarts, offsets }: FinishedTime, issu
     const row = segmentStarts[segment]!;
     if (offsets[segment] === offsets[segment - 1]) {
       const length = time[row]! - time[row - 1]!;
-      issues.add('time-gap', null, () => `The log has gaps, the first of ${length.toFixed(1)} s; nothing is computed across one.`);
-    } else issues.add('clock-jump-back', null, () => 'The clock jumps back; nothing is computed across the jump.');
+      issues.add(
+        'time-gap',
+        null,
+        () => `The log has gaps, the first of ${length.toFixed(1)} s; nothing is computed across one.`,
+      );
+    } else
+      issues.add('clock-jump-back', null, () => 'The clock jumps back; nothing is computed across the jump.');
   }
 }

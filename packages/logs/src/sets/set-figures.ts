@@ -1,0 +1,39 @@
+import { linearFit, meanInterval, summarize } from '@standstill/numerics';
+import type { CountedDistances } from './counted-distances.ts';
+import type { IntervalValue, SetFigures } from './stop-set.ts';
+
+/**
+ * Mean, spread, best, worst and trend of a set of stops.
+ *
+ * Equation: mean x̄ ± t s/√n; trend b ± t s_b of the line through the distances against run order
+ * Assumes: independent runs, about normal; a trend shows where they are not.
+ *
+ * @param name - of the set
+ * @param counted - at least two distances in m
+ * @returns the figures, m
+ * @throws OutOfRangeError for fewer than two distances
+ * Source: [nist-handbook]
+ */
+export function setFigures(name: string, counted: CountedDistances): SetFigures {
+  const { distances, standardErrors, leftOut } = counted;
+  const summary = summarize(distances);
+  const squares = standardErrors.reduce((sum, error) => sum + error * error, 0);
+  return {
+    name,
+    distances,
+    leftOut,
+    mean: { value: summary.mean, ...meanInterval(summary) },
+    standardDeviation: summary.standardDeviation,
+    best: Math.min(...distances),
+    worst: Math.max(...distances),
+    trend: trendOf(distances),
+    measuringError: Math.sqrt(squares / distances.length),
+  };
+}
+
+function trendOf(distances: readonly number[]): IntervalValue | null {
+  if (distances.length < 3) return null;
+  const runs = distances.map((_, index) => index + 1);
+  const { slope, slopeInterval } = linearFit(runs, distances);
+  return { value: slope, ...slopeInterval };
+}

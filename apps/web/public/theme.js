@@ -3,7 +3,7 @@
   try {
     var choice = localStorage.getItem('standstill.theme');
     if (choice === 'light' || choice === 'dark') document.documentElement.dataset.theme = choice;
-  } catch (refused) {
+  } catch {
     // Storage is blocked: the system's choice stands.
   }
 })();

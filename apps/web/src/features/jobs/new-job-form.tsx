@@ -20,12 +20,12 @@ export function NewJobForm() {
     mode: 'onBlur',
     shouldFocusError: true,
   });
-  const { register, handleSubmit, watch, formState } = form;
+  const { register, handleSubmit, subscribe, formState } = form;
 
-  useEffect(() => {
-    const watching = watch((texts) => keepUnsent(texts));
-    return () => watching.unsubscribe();
-  }, [watch]);
+  useEffect(
+    () => subscribe({ formState: { values: true }, callback: ({ values }) => keepUnsent(values) }),
+    [subscribe],
+  );
 
   const begin = async (texts: FirstFactTexts) => {
     setTrouble(null);

@@ -31,7 +31,9 @@ function Limits({ prediction }: { readonly prediction: Prediction }) {
   const warnings = prediction.warnings.filter(({ about }) => about === undefined || about === setUp.id);
   return (
     <>
-      <Warnings warnings={warnings} />
+      <div className="warnings">
+        <Warnings warnings={warnings} />
+      </div>
       <Basis prediction={prediction} />
       {budget && <WhereTheFeetGo setUp={setUp} budget={budget} />}
       <PedalSection setUp={setUp} />
@@ -101,9 +103,7 @@ function BalanceSection({ setUp }: SetUpProps) {
       title="Balance"
       intro={`With ABS and electronic distribution taken as failed, ${lockWords(setUp.balance)}`}
     >
-      <div className="pair">
-        <BalancePicture sets={[{ title: setUp.title, balance: setUp.balance }]} />
-      </div>
+      <BalancePicture sets={[{ title: setUp.title, balance: setUp.balance }]} />
     </Section>
   );
 }

@@ -8,7 +8,6 @@ import { RoadSheet } from '../../shared/picture/road-scale.tsx';
 import { StopsPicture } from '../../shared/picture/stops-picture.tsx';
 import { Basis } from '../../shared/ui/basis.tsx';
 import { Section } from '../../shared/ui/section.tsx';
-import { Warnings } from '../../shared/ui/warnings.tsx';
 import { SideBySide } from './side-by-side.tsx';
 
 export interface ComparisonProps {
@@ -23,12 +22,8 @@ export function Comparison({ prediction, against, chosen }: ComparisonProps) {
   const b = prediction.setUps.find(({ id }) => id === chosen);
   const difference = prediction.differences.find((one) => one.id === chosen && one.against === against);
   if (!a || !b || !difference) return null;
-  const warnings = prediction.warnings.filter(
-    ({ about }) => about === undefined || about === a.id || about === b.id,
-  );
   return (
     <>
-      <Warnings warnings={warnings} />
       <RoadSheet longest={longest(a, b)}>
         <Section
           title="How far"

@@ -1,10 +1,11 @@
-import type { JobDocument } from '@standstill/workshop';
+import type { JobDocument, Prediction } from '@standstill/workshop';
 import { useId } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
 import { usePrediction } from '../../shared/job/use-prediction.ts';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { PredictionPage } from '../../shared/ui/prediction-page.tsx';
+import { Warnings } from '../../shared/ui/warnings.tsx';
 import { Comparison } from './comparison.tsx';
 
 const question = 'What would other parts change?';
@@ -56,6 +57,7 @@ function TwoSetUps({ document, ids }: { readonly document: JobDocument; readonly
     >
       {(prediction) => (
         <>
+          <PairWarnings prediction={prediction} pair={[against, chosen]} />
           <div className="fields">
             <SetUpSelect
               title="Against"
@@ -74,6 +76,22 @@ function TwoSetUps({ document, ids }: { readonly document: JobDocument; readonly
         </>
       )}
     </PredictionPage>
+  );
+}
+
+/** Dangers stand between the verdict and everything else. */
+function PairWarnings({
+  prediction,
+  pair,
+}: {
+  readonly prediction: Prediction;
+  readonly pair: readonly string[];
+}) {
+  const warnings = prediction.warnings.filter(({ about }) => about === undefined || pair.includes(about));
+  return (
+    <div className="warnings">
+      <Warnings warnings={warnings} />
+    </div>
   );
 }
 

@@ -1,7 +1,9 @@
 import type { Estimate, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
+import type { ReactNode } from 'react';
 import { lockWords } from '../../shared/picture/balance-picture.tsx';
 import type { Measure } from '../../shared/units/measure.ts';
-import { useUnits } from '../../shared/units/unit-choice.tsx';
+import { useUnits, type Units } from '../../shared/units/unit-choice.tsx';
+import './side-by-side.css';
 
 export interface SideBySideProps {
   readonly a: SetUpPrediction;
@@ -12,7 +14,7 @@ export interface SideBySideProps {
 /** The figures of both set-ups and their differences, each with its interval. */
 export function SideBySide({ a, b, difference }: SideBySideProps) {
   const units = useUnits();
-  const last = a.repeatedStops.length;
+  const columns = [a.title, b.title, 'Difference'];
   return (
     <div className="table-wrap" tabIndex={0} role="region" aria-label="Both set-ups in figures">
       <table className="side-by-side">
@@ -21,114 +23,91 @@ export function SideBySide({ a, b, difference }: SideBySideProps) {
             <th scope="col">
               <span className="unseen">Figure</span>
             </th>
-            <th scope="col">{a.title}</th>
-            <th scope="col">{b.title}</th>
-            <th scope="col">Difference</th>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          <Line
-            name="Stopping distance"
-            of={[a.distance_m, b.distance_m]}
-            change={difference.distance_m}
-            measure={units.distance}
-          />
-          {last > 1 && <LastStop a={a} b={b} difference={difference} />}
-          <Line
-            name="Pedal travel"
-            of={[a.pedalTravel_m, b.pedalTravel_m]}
-            change={difference.pedalTravel_m}
-            measure={units.travel}
-          />
-          <Line
-            name="Pedal force at which the tires are the limit"
-            of={[a.pedalForceAtLimit_N, b.pedalForceAtLimit_N]}
-            change={difference.pedalForceAtLimit_N}
-            measure={units.force}
-          />
-          <Line
-            name="Front line pressure"
-            of={[a.frontLinePressure_Pa, b.frontLinePressure_Pa]}
-            measure={units.pressure}
-          />
-          <Line
-            name="Front rotor, hottest face, one stop"
-            of={[a.frontRotorPeak_C, b.frontRotorPeak_C]}
-            measure={units.temperature}
-          />
-          <Line
-            name="Rear rotor, hottest face, one stop"
-            of={[a.rearRotorPeak_C, b.rearRotorPeak_C]}
-            measure={units.temperature}
-          />
-          <WordLine name="Limited by" words={[a.limitedBy, b.limitedBy]} />
-          <WordLine name="Lock order" words={[lockWords(a.balance), lockWords(b.balance)]} />
+          {rowsOf({ a, b, difference }, units).map(({ name, cells }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              {cells.map((cell, index) => (
+                <td key={columns[index]} data-column={columns[index]}>
+                  {cell}
+                </td>
+              ))}
+            </tr>
+          ))}
         </tbody>
       </table>
     </div>
   );
 }
 
-interface LineProps {
+interface Row {
   readonly name: string;
-  readonly of: readonly [Estimate | null, Estimate | null];
-  readonly change?: Estimate | null;
-  readonly measure: Measure;
+  readonly cells: readonly [ReactNode, ReactNode, ReactNode];
 }
 
-function Line({ name, of: [a, b], change, measure }: LineProps) {
-  return (
-    <tr>
-      <th scope="row">{name}</th>
-      <Cell estimate={a} measure={measure} />
-      <Cell estimate={b} measure={measure} />
-      <td>{change ? <Change change={change} measure={measure} /> : ''}</td>
-    </tr>
-  );
+function rowsOf({ a, b, difference }: SideBySideProps, units: Units): readonly Row[] {
+  const row = (
+    name: string,
+    measure: Measure,
+    of: (setUp: SetUpPrediction) => Estimate | null,
+    change?: Estimate | null,
+  ): Row => ({
+    name,
+    cells: [figure(of(a), measure), figure(of(b), measure), change ? changed(change, measure) : null],
+  });
+  return [
+    row('Stopping distance', units.distance, (setUp) => setUp.distance_m, difference.distance_m),
+    ...lastStop({ a, b, difference }, units.distance),
+    row('Pedal travel', units.travel, (setUp) => setUp.pedalTravel_m, difference.pedalTravel_m),
+    row(
+      'Pedal force at which the tires are the limit',
+      units.force,
+      (setUp) => setUp.pedalForceAtLimit_N,
+      difference.pedalForceAtLimit_N,
+    ),
+    row('Front line pressure', units.pressure, (setUp) => setUp.frontLinePressure_Pa),
+    row('Rear line pressure', units.pressure, (setUp) => setUp.rearLinePressure_Pa),
+    row('Front rotor, hottest face, one stop', units.temperature, (setUp) => setUp.frontRotorPeak_C),
+    row('Rear rotor, hottest face, one stop', units.temperature, (setUp) => setUp.rearRotorPeak_C),
+    { name: 'Limited by', cells: [a.limitedBy, b.limitedBy, null] },
+    { name: 'Lock order', cells: [lockWords(a.balance), lockWords(b.balance), null] },
+  ];
 }
 
-function Cell({ estimate, measure }: { readonly estimate: Estimate | null; readonly measure: Measure }) {
-  if (estimate === null) return <td>not reached</td>;
+/** The last of the stops in a row: central values for the two, the difference with its interval. */
+function lastStop({ a, b, difference }: SideBySideProps, distance: Measure): readonly Row[] {
+  const [lastA, lastB] = [a.repeatedStops.at(-1), b.repeatedStops.at(-1)];
+  if (!lastA || !lastB || a.repeatedStops.length < 2) return [];
+  const cells = [
+    distance.text(lastA.distance_m),
+    distance.text(lastB.distance_m),
+    changed(difference.lastRepeatedStop_m, distance),
+  ] as const;
+  return [{ name: `Stop ${lastA.stop} in a row`, cells }];
+}
+
+function figure(estimate: Estimate | null, measure: Measure): ReactNode {
+  if (estimate === null) return 'not reached';
   return (
-    <td>
+    <>
       <span className="number">{measure.text(estimate)}</span>{' '}
       <span className="number soft">({measure.range(estimate)})</span>
-    </td>
+    </>
   );
 }
 
-function Change({ change, measure }: { readonly change: Estimate; readonly measure: Measure }) {
+function changed(change: Estimate, measure: Measure): ReactNode {
   return (
     <>
       <strong className="number">{measure.signed(change)}</strong>{' '}
       <span className="number soft">({measure.range(change)})</span>
     </>
-  );
-}
-
-/** The last of the stops in a row: central values for the two, the difference with its interval. */
-function LastStop({ a, b, difference }: SideBySideProps) {
-  const { distance } = useUnits();
-  const [lastA, lastB] = [a.repeatedStops.at(-1), b.repeatedStops.at(-1)];
-  return (
-    <tr>
-      <th scope="row">Stop {lastA?.stop} in a row</th>
-      <td>{lastA && distance.text(lastA.distance_m)}</td>
-      <td>{lastB && distance.text(lastB.distance_m)}</td>
-      <td>
-        <Change change={difference.lastRepeatedStop_m} measure={distance} />
-      </td>
-    </tr>
-  );
-}
-
-function WordLine({ name, words }: { readonly name: string; readonly words: readonly [string, string] }) {
-  return (
-    <tr>
-      <th scope="row">{name}</th>
-      <td>{words[0]}</td>
-      <td>{words[1]}</td>
-      <td />
-    </tr>
   );
 }

@@ -16,7 +16,7 @@ export function ComparisonSection({ comparison }: { readonly comparison: Compari
   return (
     <Section
       title="Before and after"
-      intro={`Distances ${definition} to rest, nominal speed ${speed.text(comparison.nominalSpeed_m_s)}. Every counted run is a dot.`}
+      intro={`Distances ${definition} to rest, nominal speed ${speed.exact(comparison.nominalSpeed_m_s)}. Every counted run is a dot.`}
     >
       <RunsPicture comparison={comparison} />
       {comparison.warnings.map((warning) => (
@@ -54,8 +54,11 @@ export function ComparisonSection({ comparison }: { readonly comparison: Compari
 }
 
 function percentRange({ low, high }: Comparison['differencePercent']): string {
-  const whole = (value: number) => `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(0)}`;
-  return `${whole(low)} to ${whole(high)} %`;
+  return `${wholePercent(low)} to ${wholePercent(high)} %`;
+}
+
+function wholePercent(value: number): string {
+  return `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(0)}`;
 }
 
 function probability(p: number): string {

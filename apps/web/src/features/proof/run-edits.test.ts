@@ -11,6 +11,7 @@ const log = (id: string, name: string): LogSummary => ({
   sha256: '',
   addedAt: '',
 });
+const run = (more: Partial<RunDocument>): RunDocument => ({ id: 'r', setUp: 's', log: 'l', ...more });
 
 describe('runs', () => {
   it('a new run has an id of its own', () => {
@@ -38,7 +39,6 @@ describe('runs', () => {
   });
 
   it('names what the runs say was different, and stays silent where one side says nothing', () => {
-    const run = (more: Partial<RunDocument>): RunDocument => ({ id: 'r', setUp: 's', log: 'l', ...more });
     expect(
       statedConfounders([run({ tires: 'old', surface: 'dry' })], [run({ tires: 'new', surface: 'dry' })]),
     ).toEqual(['tires: old before, new after']);

@@ -13,7 +13,7 @@ export interface PartForm {
   readonly facts: Facts;
 }
 
-const type = (...options: readonly (readonly [string, string])[]): PartChoice => ({
+const typeOf = (...options: readonly (readonly [string, string])[]): PartChoice => ({
   key: 'type',
   title: 'Type',
   options: options.map(([id, title]) => ({ id, title })),
@@ -34,12 +34,12 @@ export const partForms: Readonly<Record<PartKind, PartForm>> = {
   pedal: { title: 'pedal', choices: [], facts: partFacts.pedalFacts },
   booster: {
     title: 'booster',
-    choices: [type(['vacuum', 'vacuum'], ['hydraulic', 'hydraulic'])],
+    choices: [typeOf(['vacuum', 'vacuum'], ['hydraulic', 'hydraulic'])],
     facts: partFacts.boosterFacts,
   },
   'master-cylinder': {
     title: 'master cylinder',
-    choices: [type(['tandem', 'tandem'], ['balance-bar', 'two with balance bar'])],
+    choices: [typeOf(['tandem', 'tandem'], ['balance-bar', 'two with balance bar'])],
     facts: partFacts.masterCylinderFacts,
   },
   'rear-valve': { title: 'rear valve', choices: [], facts: partFacts.rearValveFacts },
@@ -47,13 +47,13 @@ export const partForms: Readonly<Record<PartKind, PartForm>> = {
   fluid: { title: 'fluid', choices: [], facts: partFacts.fluidFacts },
   caliper: {
     title: 'caliper',
-    choices: [type(['floating', 'floating'], ['fixed', 'fixed'])],
+    choices: [typeOf(['floating', 'floating'], ['fixed', 'fixed'])],
     facts: partFacts.caliperFacts,
   },
   pad: { title: 'pad', choices: [contact], facts: partFacts.padFacts },
   rotor: {
     title: 'rotor',
-    choices: [type(['solid', 'solid'], ['vented', 'vented'])],
+    choices: [typeOf(['solid', 'solid'], ['vented', 'vented'])],
     facts: partFacts.rotorFacts,
   },
   hose: { title: 'hose', choices: [], facts: partFacts.hoseFacts },

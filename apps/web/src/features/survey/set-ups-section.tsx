@@ -28,7 +28,7 @@ export function SetUpsSection() {
       intro="The first set-up is the car as found. Others say only what changes."
     >
       <div className="stack">
-        <div className="actions">
+        <div className="actions inline-actions">
           <SetUpChoice document={document} shown={shown} onChoose={setWanted} />
           <button type="button" onClick={add}>
             Add a set-up
@@ -82,12 +82,14 @@ function SetUpForm({ id, document }: { readonly id: string; readonly document: J
         />
       </div>
       {slotGroups.map(({ title, slots }) => (
-        <fieldset key={title} className="slot-group">
-          <legend>{title}</legend>
-          {slots.map((slot) => (
-            <SlotRow key={slot} setUpId={id} slot={slot} />
-          ))}
-        </fieldset>
+        <section key={title} className="slot-group" aria-label={title}>
+          <h3>{title}</h3>
+          <div className="slots">
+            {slots.map((slot) => (
+              <SlotRow key={slot} setUpId={id} slot={slot} />
+            ))}
+          </div>
+        </section>
       ))}
       <p className="small soft">
         {stays === null ? (

@@ -31,9 +31,7 @@ export default function SurveyPage() {
       {reading && !reading.ok && <Mistakes problems={reading.problems} />}
       <Section title="Job">
         <div className="stack">
-          <div className="fields">
-            <TextField path="title" title="Title" required />
-          </div>
+          <TextField path="title" title="Title" required wide />
           <TextField path="complaint" title="Complaint, in the owner's words" long />
         </div>
       </Section>

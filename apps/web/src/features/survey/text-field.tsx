@@ -5,13 +5,23 @@ import { valueAt } from '../../shared/job/set-at.ts';
 export interface TextFieldProps {
   readonly path: string;
   readonly title: string;
+  /** Several lines. */
   readonly long?: boolean;
+  /** As wide as text is read. */
+  readonly wide?: boolean;
   readonly required?: boolean;
   readonly hint?: string;
 }
 
 /** Words of the job. Where some are needed, an emptied field keeps the old ones in the document until it has new ones. */
-export function TextField({ path, title, long = false, required = false, hint }: TextFieldProps) {
+export function TextField({
+  path,
+  title,
+  long = false,
+  wide = long,
+  required = false,
+  hint,
+}: TextFieldProps) {
   const session = useJobSession();
   const kept = useJobPart((state) => valueAt(state.document, path));
   const unread = useJobPart((state) => state.texts[path]);
@@ -33,7 +43,7 @@ export function TextField({ path, title, long = false, required = false, hint }:
     onChange: (event: { target: { value: string } }) => change(event.target.value),
   };
   return (
-    <div className={long ? 'field wide' : 'field'}>
+    <div className={wide ? 'field wide' : 'field'}>
       <label htmlFor={id}>{title}</label>
       {long ? <textarea {...common} /> : <input {...common} autoComplete="off" />}
       <div id={`${id}h`}>

@@ -44,10 +44,15 @@ function same(a: unknown, b: unknown): boolean {
 /** A value of the document in a line, as a person reads it. */
 export function shownValue(value: unknown): string {
   if (value === undefined) return 'left out';
-  if (typeof value !== 'object' || value === null) return String(value);
   if (Array.isArray(value)) return value.map(shownValue).join(', ');
-  const { value: amount, unit, spread, origin, title, ...rest } = value as Record<string, unknown>;
-  if (amount === undefined) return title === undefined ? JSON.stringify({ ...rest }) : String(title);
-  const number = [amount, unit].filter((part) => part !== undefined).join(' ');
-  return [spread === undefined ? number : `${number} ± ${String(spread)}`, origin].filter(Boolean).join(', ');
+  if (typeof value !== 'object' || value === null) return plain(value);
+  const { value: amount, unit, spread, origin, title } = value as Record<string, unknown>;
+  if (amount === undefined) return title === undefined ? JSON.stringify(value) : plain(title);
+  const number = [amount, ...(unit === undefined ? [] : [unit])].map(plain).join(' ');
+  const width = spread === undefined ? '' : ` ± ${plain(spread)}`;
+  return `${number}${width}${origin === undefined ? '' : `, ${plain(origin)}`}`;
+}
+
+function plain(value: unknown): string {
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }

@@ -30,7 +30,8 @@ export function BalancePicture({ sets }: { readonly sets: readonly BalanceOf[] }
       caption={<Key entries={keyEntries(sets)} />}
       across={{ from: 0, to: front, title: 'front brake force over weight' }}
       up={{ from: 0, to: rear, title: 'rear brake force over weight' }}
-      height={360}
+      upright
+      height={380}
       twin={<BalanceTwin sets={sets} />}
     >
       {(scales) => (

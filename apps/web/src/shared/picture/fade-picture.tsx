@@ -52,6 +52,11 @@ export function FadePicture({ sets }: { readonly sets: readonly FadeOf[] }) {
   );
 }
 
+/** px below the road line. */
+function at({ stop }: Repeated): number {
+  return row * stop;
+}
+
 interface TrailProps {
   readonly stops: readonly Repeated[];
   readonly line: string;
@@ -61,9 +66,8 @@ interface TrailProps {
 
 function Trail({ stops, line, dot, numbered }: TrailProps) {
   const { x } = useRoadScale();
-  const y = (stop: Repeated) => row * stop.stop;
   const path = stops
-    .map((stop, index) => `${index === 0 ? 'M' : 'L'}${x(stop.distance_m)} ${y(stop)}`)
+    .map((stop, index) => `${index === 0 ? 'M' : 'L'}${x(stop.distance_m)} ${at(stop)}`)
     .join('');
   return (
     <g>
@@ -71,11 +75,11 @@ function Trail({ stops, line, dot, numbered }: TrailProps) {
       {stops.map((stop) => (
         <g key={stop.stop}>
           {numbered && (
-            <text className="soft" x={x(0)} y={y(stop) + 4}>
+            <text className="soft" x={x(0)} y={at(stop) + 4}>
               {stop.stop === 1 ? 'stop 1' : stop.stop}
             </text>
           )}
-          <circle className={dot} cx={x(stop.distance_m)} cy={y(stop)} r={5} />
+          <circle className={dot} cx={x(stop.distance_m)} cy={at(stop)} r={5} />
         </g>
       ))}
     </g>

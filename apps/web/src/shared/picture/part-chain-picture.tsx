@@ -24,6 +24,7 @@ export function PartChainPicture({ from, to, byPart }: PartChainProps) {
     <RoadPicture
       title={`From ${from.title} to ${to.title}, part by part`}
       description={`${from.title} ${distance.text(from.distance)}; ${whole}; ${to.title} ${distance.text(end)}.`}
+      hatched={{ from: end, to: from.distance }}
       height={row * (links.length + 2)}
       twin={<ChainTwin byPart={byPart} />}
     >

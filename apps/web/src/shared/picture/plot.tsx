@@ -17,6 +17,8 @@ export interface PlotProps {
   readonly caption?: ReactNode;
   readonly across: PlotAxis;
   readonly up: PlotAxis;
+  /** True where both axes measure the same: the picture does not grow wider than it is read well. */
+  readonly upright?: boolean;
   /** px; fixed, so that nothing jumps when the width becomes known. */
   readonly height: number;
   readonly children: (scales: PlotScales) => ReactNode;
@@ -32,13 +34,23 @@ export interface PlotScales {
 const room = { left: 46, right: 12, top: 26, bottom: 40 };
 
 /** Two axes and whatever is drawn between them. */
-export function Plot({ title, description, caption, across, up, height, children, twin }: PlotProps) {
+export function Plot({
+  title,
+  description,
+  caption,
+  across,
+  up,
+  upright = false,
+  height,
+  children,
+  twin,
+}: PlotProps) {
   const [element, width] = useWidth<HTMLDivElement>();
   const id = useId();
   const x = scaleLinear([across.from, across.to], [room.left, Math.max(width - room.right, room.left + 1)]);
   const y = scaleLinear([up.from, up.to], [height - room.bottom, room.top]);
   return (
-    <figure className="picture">
+    <figure className={upright ? 'picture upright' : 'picture'}>
       {caption && <figcaption>{caption}</figcaption>}
       <div ref={element}>
         <svg

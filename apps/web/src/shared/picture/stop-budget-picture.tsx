@@ -21,6 +21,7 @@ export function StopBudgetPicture({
     <RoadPicture
       title={`Stop budget of ${title}`}
       description={budget.sentence}
+      hatched={{ from: budget.ideal_m, to: budget.total_m }}
       height={row * (links.length + 2) - 4}
       twin={<BudgetTwin budget={budget} />}
     >

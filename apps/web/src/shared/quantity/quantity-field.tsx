@@ -99,7 +99,7 @@ function FieldHint({ message, kept, fact, filled }: FieldHintProps) {
     if (!filled) return <p className="hint">{fact.required ? 'needed' : `left out; e.g. ${fact.example}`}</p>;
     return (
       <p className="hint">
-        <span className="assumed">assumed {filled.text}</span>, {filled.reason}
+        <span className="assumed">assumed {filled.text}</span>, {inShort(filled.reason)}
       </p>
     );
   }
@@ -107,4 +107,9 @@ function FieldHint({ message, kept, fact, filled }: FieldHintProps) {
   const note = typeof kept === 'object' ? kept.note : undefined;
   if (!converted && !note) return null;
   return <p className="hint">{[converted, note].filter(Boolean).join('; ')}</p>;
+}
+
+/** The first sentence of a reason; the list of what was assumed has all of it. */
+function inShort(reason: string): string {
+  return reason.replace(/\. .*$/s, '');
 }

@@ -9,7 +9,7 @@ export function Basis({ prediction }: { readonly prediction: Prediction }) {
   const { speed, force } = useUnits();
   return (
     <p className="small soft">
-      From {speed.text(prediction.speed_m_s)} at {force.text(prediction.pedalForce_N, 2)} on the pedal,{' '}
+      From {speed.exact(prediction.speed_m_s)} at {force.exact(prediction.pedalForce_N)} on the pedal,{' '}
       {prediction.surface} road. Intervals hold 95 % of {prediction.draws} draws of all that is uncertain
       (seed {prediction.seed});{' '}
       <Link href={`/jobs/${id}/survey`}>

@@ -19,10 +19,10 @@ function startWorker(): LaneWorker {
 /** Asks the worker; the signal takes the request back. */
 export async function ask<K extends AskKind>(
   kind: K,
-  ask: Asks[K]['ask'],
+  question: Asks[K]['ask'],
   signal?: AbortSignal,
 ): Promise<Asks[K]['answer']> {
-  const request: Request<K> = { kind, ask };
+  const request: Request<K> = { kind, ask: question };
   const response = (await lanes[laneOf[kind]].ask(request, signal)) as Response<K>;
   if (!response.ok) throw new Error(response.message);
   return response.answer;

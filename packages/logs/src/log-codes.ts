@@ -16,7 +16,7 @@ export type LogRefusalCode = keyof typeof logRefusalCodes;
 
 /** What is reported beside a log that was read: skipped, repaired or doubted. */
 export const logIssueCodes = {
-  preamble: 'Lines above the headings.',
+  'lines-above-headings': 'Lines above the headings, not read.',
   'no-headings': 'No row of headings.',
   'heading-count': 'More or fewer headings than fields.',
   'double-heading': 'Two columns with one heading.',

@@ -112,22 +112,27 @@ function permutationOf({ p, tried, exact }: PermutationTest): StopSetComparison[
 /** Ratio of the means by the delta method: the mean before is unsure too. */
 function percentOf(before: SetFigures, after: SetFigures, test: TTest): IntervalValue {
   const ratio = after.mean.value / before.mean.value;
-  const part = ({ standardDeviation, distances }: SetFigures): number =>
-    standardDeviation ** 2 / distances.length;
-  const standardError = Math.sqrt(part(after) + ratio * ratio * part(before)) / before.mean.value;
+  const standardError =
+    Math.sqrt(squaredErrorOfMean(after) + ratio * ratio * squaredErrorOfMean(before)) / before.mean.value;
   const value = ratio - 1;
   const { low, high } = tInterval({ value, standardError, degreesOfFreedom: test.degreesOfFreedom }, 0.95);
   return { value: 100 * value, low: 100 * low, high: 100 * high };
 }
 
 function bestOfEach(before: SetFigures, after: SetFigures): StopSetComparison['bestOfEach'] {
-  const gain = ({ distances, standardDeviation }: SetFigures): number =>
-    expectedBestOf(distances.length) * standardDeviation;
   return {
     difference: after.best - before.best,
-    expectedGainBefore: gain(before),
-    expectedGainAfter: gain(after),
+    expectedGainBefore: gainByLuck(before),
+    expectedGainAfter: gainByLuck(after),
   };
+}
+
+function squaredErrorOfMean({ standardDeviation, distances }: SetFigures): number {
+  return standardDeviation ** 2 / distances.length;
+}
+
+function gainByLuck({ distances, standardDeviation }: SetFigures): number {
+  return expectedBestOf(distances.length) * standardDeviation;
 }
 
 function runsFor(wanted: number, before: SetFigures, after: SetFigures): StopSetComparison['runsNeeded'] {

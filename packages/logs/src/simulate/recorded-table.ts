@@ -9,13 +9,6 @@ import type { RecordedTrace } from './sensor-model.ts';
  * @returns the table, one segment, no clock
  */
 export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name: string): ChannelTable {
-  const channel = (called: string, quantity: Channel['quantity'], values: Float64Array): Channel => ({
-    name: called,
-    quantity,
-    unitAsRead: quantity === 'speed' ? 'm/s' : '',
-    unitOrigin: 'format',
-    values,
-  });
   const speeds = channel('speed', 'speed', speed);
   return {
     time,
@@ -25,4 +18,9 @@ export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name
     source: { name, format: 'made by the sensor model', bytes: 0, rows: time.length },
     issues: [],
   };
+}
+
+function channel(name: string, quantity: Channel['quantity'], values: Float64Array): Channel {
+  const unitAsRead = quantity === 'speed' ? 'm/s' : '';
+  return { name, quantity, unitAsRead, unitOrigin: 'format', values };
 }

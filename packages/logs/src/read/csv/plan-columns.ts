@@ -60,8 +60,11 @@ export function planColumns(input: PlanInput): PlannedColumns | LogRefusal {
 /** Index of the column that a person means: the very heading, else the one that differs only in capitals or blanks. */
 export function findLabel(labels: readonly string[], wanted: string): number {
   const exact = labels.indexOf(wanted);
-  const key = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
-  return exact >= 0 ? exact : labels.findIndex((label) => key(label) === key(wanted));
+  return exact >= 0 ? exact : labels.findIndex((label) => folded(label) === folded(wanted));
+}
+
+function folded(text: string): string {
+  return text.toLowerCase().replace(/\s+/g, ' ').trim();
 }
 
 function guessedPlan(

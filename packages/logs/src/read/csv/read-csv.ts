@@ -43,7 +43,11 @@ export function readCsv(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
     );
   const issues = issueList();
   if (dialect.preambleRows > 0)
-    issues.add('preamble', 1, () => `${dialect.preambleRows} lines above the headings were not read.`);
+    issues.add(
+      'lines-above-headings',
+      1,
+      () => `${dialect.preambleRows} lines above the headings were not read.`,
+    );
   const labels = columnLabels(dialect, dialect.preambleRows + 1, issues);
   const choices = choicesOf(options);
   const planned = planColumns({ name: options.name, dialect, labels, choices, issues });

@@ -1,0 +1,54 @@
+import { BrakedAxle } from './braked-axle.ts';
+import { CarOnRoad } from './car-on-road.ts';
+import { RearLine } from './rear-line.ts';
+import { WheelKeeper } from './wheel-keeper.ts';
+
+/** Passes of the search for the deceleration. */
+const mostPasses = 12;
+/** Change of deceleration, relative, over which forces may be carried along their slopes. */
+const smallChange = 5e-3;
+
+/**
+ * The car in the quick stop: which deceleration goes with a speed and a line pressure, each axle's tires limiting what
+ * the brakes ask under the load that the deceleration itself moves.
+ *
+ * Equation: m a = Σ F_x + R; F_x = B − (2 J / r²) a while a wheel pair rolls, q F_peak(F_z(a)) while it is held or slides;
+ * solved by Newton's method from the deceleration before.
+ * Assumes: as `axleLoads`; wheels turn at v / r while they roll.
+ *
+ * Allocates nothing after it is made.
+ * Source: [gillespie], [wong]
+ */
+export class BrakedCar {
+  readonly front: BrakedAxle;
+  readonly rear: BrakedAxle;
+  readonly line = new RearLine();
+  readonly body = new CarOnRoad();
+  readonly keeper: WheelKeeper;
+
+  /** @param layers - layers of each rotor's half thickness, 1 */
+  constructor(layers: number) {
+    this.front = new BrakedAxle(layers);
+    this.rear = new BrakedAxle(layers);
+    this.keeper = new WheelKeeper(this.front, this.rear, this.line);
+  }
+
+  /** m/s² at a speed, m/s, and a front line pressure, Pa, searched from a guess; leaves both axles in that state. */
+  solve(speed: number, pressure: number, guess: number): number {
+    const { front, rear, body, keeper } = this;
+    body.standAt(speed);
+    let deceleration = guess;
+    for (let pass = 0; pass < mostPasses; pass += 1) {
+      body.weigh(front, rear, deceleration);
+      keeper.brake(pressure, deceleration);
+      const missing = front.force + rear.force + body.resistance() - body.mass * deceleration;
+      const stiffness = Math.max(0.2 * body.mass, body.mass - front.forceSlope - rear.forceSlope);
+      const change = missing / stiffness;
+      deceleration += change;
+      front.follow(change);
+      rear.follow(change);
+      if (Math.abs(change) < smallChange * (0.1 + Math.abs(deceleration))) break;
+    }
+    return deceleration;
+  }
+}

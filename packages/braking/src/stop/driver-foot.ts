@@ -1,0 +1,61 @@
+import type { BrakedAxle } from './braked-axle.ts';
+import type { RearLine } from './rear-line.ts';
+
+/**
+ * A driver without antilock who feels the lock limit and takes pedal force back before any wheel locks: the axle that
+ * would lock first is held at a share of its limit, the other one follows the installed line.
+ *
+ * Equation: p so that F_i = s F_peak,i at the first axle; p_r from p_f (or the other way round) by `RearLine`.
+ * Assumes: the driver is never late and never over the limit; what that leaves unused is the share s.
+ * Source: [common-practice]
+ */
+export class DriverFoot {
+  /** s, 1, share of the lock limit. */
+  share = 1;
+  /** Pa, front line pressure that the driver leaves in the line. */
+  pressure = 0;
+  /** The axle that is held at its limit. */
+  holds: 'none' | 'front' | 'rear' = 'none';
+
+  /** Both axles under the foot's full pressure, Pa, which they have already been pressed with. */
+  modulate(
+    front: BrakedAxle,
+    rear: BrakedAxle,
+    line: RearLine,
+    deceleration: number,
+    rearIsLimited: boolean,
+  ): void {
+    const frontShare = this.share * front.lighterShare;
+    const rearShare = this.share * rear.lighterShare;
+    front.give();
+    if (front.demand > frontShare * front.peak) this.#holdFront(front, rear, line, deceleration, frontShare);
+    if (rearIsLimited) return;
+    if (rear.demand > rearShare * rear.peak) this.#holdRear(front, rear, line, deceleration, rearShare);
+    else rear.give();
+  }
+
+  #holdFront(front: BrakedAxle, rear: BrakedAxle, line: RearLine, deceleration: number, share: number): void {
+    front.giveShare(share);
+    const gain = front.forcePerPressure * front.friction;
+    const pressure = front.pushOutPressure + (front.force + front.inertia * deceleration) / gain;
+    const rearPressure = line.rearAt(pressure);
+    const pressureSlope = ((front.forceSlope + front.inertia) / gain) * line.slopeAt(pressure);
+    rear.press(rearPressure, deceleration);
+    rear.demandSlope += rear.demandRise(rearPressure) * pressureSlope;
+    this.pressure = pressure;
+    this.holds = 'front';
+  }
+
+  #holdRear(front: BrakedAxle, rear: BrakedAxle, line: RearLine, deceleration: number, share: number): void {
+    rear.giveShare(share);
+    const gain = rear.forcePerPressure * rear.friction;
+    const rearPressure = rear.pushOutPressure + (rear.force + rear.inertia * deceleration) / gain;
+    const pressure = line.frontFor(rearPressure);
+    const pressureSlope = (rear.forceSlope + rear.inertia) / (gain * line.slopeAt(pressure));
+    front.press(pressure, deceleration);
+    front.demandSlope += front.demandRise(pressure) * pressureSlope;
+    front.give();
+    this.pressure = pressure;
+    this.holds = 'rear';
+  }
+}

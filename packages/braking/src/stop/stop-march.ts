@@ -1,0 +1,280 @@
+import { requireRange } from '@standstill/numerics';
+import { BrakedCar } from './braked-car.ts';
+import { loadStop } from './load-stop.ts';
+import { MotionStep } from './motion-step.ts';
+import { PressureRise } from './pressure-rise.ts';
+import { StopBooks } from './stop-books.ts';
+import type { StopInput } from './stop-input.ts';
+
+/** Is told of every node of a march: the start, the end of every step, rest. */
+export type MarchObserver = (march: StopMarch) => void;
+
+/** Steps over the foot's ramp, over the lag after it, over the speed left, and below the antilock's least speed. */
+const rampSteps = 12;
+const lagSteps = 5;
+const speedSteps = 10;
+const lowSpeedSteps = 2;
+const mostSpeedSteps = 160;
+/** Lags after the ramp that are marched by time, and how much longer each of those steps is than the one before. */
+const lagsByTime = 5;
+const lagGrowth = 1.5;
+/** s from node to node at most, about, when marching by speed. */
+const longestStep = 0.3;
+/** m/s², under which the car is taken not to slow. */
+const leastDeceleration = 1e-3;
+/** Relative change of pad friction that makes the end of a step worth solving again. */
+const smallFriction = 2e-4;
+/** Switches of a wheel pair in one stop that are located; beyond them none is looked for. */
+const mostSwitches = 24;
+
+/**
+ * Marches a quick stop from the first touch of the pedal to rest: by time while pressure builds up, then by speed, so
+ * that rest is a node and not stepped over. Where a wheel pair lets go, the step is cut.
+ *
+ * Equation: v' = −a, s' = v, each step by `MotionStep` (second order); energies ∫ F v dt of every force by the same
+ * straight lines, so that they add up to what the motion loses.
+ * Assumes: as `quickStop`.
+ *
+ * Allocates nothing after it is made, but for what the set-up's own functions do in `start`.
+ * Source: [gillespie], [limpert]
+ */
+export class StopMarch {
+  readonly car: BrakedCar;
+  readonly books = new StopBooks();
+  readonly rise = new PressureRise();
+  /** s, m/s, m and m/s² at the present node. */
+  time = 0;
+  speed = 0;
+  distance = 0;
+  deceleration = 0;
+  cameToRest = true;
+
+  readonly #step = new MotionStep();
+  #observer: MarchObserver | undefined;
+  #entrySpeed = 0;
+  #antilockFloor = 0;
+  #refinement = 1;
+  /** Whether the step in hand is of given time, or of given loss of speed. */
+  #byTime = true;
+  /** What the step before tells the next: K/s of the faces, m/s³ of the deceleration. */
+  #frontRate = 0;
+  #rearRate = 0;
+  #jerk = 0;
+  /** N past the peak at the start of the step; which axle lets go next; how often one has. */
+  #frontExcess = 0;
+  #rearExcess = 0;
+  #frontIsNext = true;
+  #switches = 0;
+
+  /** @param layers - layers of each rotor's half thickness, 1 */
+  constructor(layers: number) {
+    this.car = new BrakedCar(layers);
+  }
+
+  /** Takes on a stop and stands at its first touch. With `warm` false the rotors stay as warm as they are. */
+  start(input: StopInput, warm: boolean, observer?: MarchObserver): void {
+    this.#entrySpeed = requireRange('speed', input.speed, 'm/s', 0.1, 150);
+    this.#refinement = requireRange('refinement', input.refinement ?? 1, '', 0.25, 1000);
+    this.#observer = observer;
+    this.#antilockFloor = loadStop(input, this.car, this.rise, warm);
+    this.time = 0;
+    this.speed = input.speed;
+    this.distance = 0;
+    this.deceleration = 0;
+    this.cameToRest = true;
+    this.#frontRate = 0;
+    this.#rearRate = 0;
+    this.#switches = 0;
+    this.books.open(this.car, input.speed);
+    if (this.#antilockFloor >= input.speed) this.car.keeper.releaseAntilock();
+    this.#settle();
+    observer?.(this);
+  }
+
+  /** Marches to rest, or to where the car no longer slows. */
+  run(): void {
+    this.#marchByTime();
+    if (this.car.keeper.kind !== 'antilock' || this.#antilockFloor === 0) {
+      this.#marchToSpeed(0, speedSteps + lowSpeedSteps);
+      return;
+    }
+    if (this.#antilockFloor < this.speed) this.#marchToSpeed(this.#antilockFloor, speedSteps);
+    this.car.keeper.releaseAntilock();
+    this.#settle();
+    this.#marchToSpeed(0, lowSpeedSteps);
+  }
+
+  /** Over the ramp and the lag after it; left early where speed is the better guide. */
+  #marchByTime(): void {
+    const { rampTime, lag } = this.rise;
+    if (rampTime > 0 && !this.#marchForTime(rampTime, rampSteps, 1)) return;
+    if (lag > 0) this.#marchForTime(lagsByTime * lag, lagSteps, lagGrowth);
+  }
+
+  /** Steps over a span of time, s, each `growth` times as long as the one before; false where it is left early. */
+  #marchForTime(span: number, steps: number, growth: number): boolean {
+    const count = Math.ceil(steps * this.#refinement);
+    const ratio = Math.pow(growth, steps / count);
+    const floor = this.car.keeper.kind === 'antilock' ? this.#antilockFloor : 0;
+    let size = ratio === 1 ? span / count : (span * (ratio - 1)) / (Math.pow(ratio, count) - 1);
+    for (let i = 0; i < count; i += 1) {
+      const lost = this.deceleration * size;
+      if (lost > 0.25 * this.speed || this.speed - 1.5 * lost < floor) return false;
+      this.#advance(size, true);
+      size *= ratio;
+    }
+    return true;
+  }
+
+  /** Steps of equal loss of speed down to `last`, m/s. */
+  #marchToSpeed(last: number, steps: number): void {
+    const first = this.speed;
+    const expected = (first - last) / Math.max(leastDeceleration, this.deceleration);
+    const wanted = Math.min(mostSpeedSteps, Math.max(steps, expected / longestStep));
+    const count = Math.ceil(wanted * this.#refinement);
+    for (let i = 1; i <= count && this.cameToRest; i += 1) {
+      const next = last + ((first - last) * (count - i)) / count;
+      this.#advance(this.speed - next, false);
+    }
+  }
+
+  /** One step of `size` (s, or m/s of speed lost), cut where a wheel pair lets go. */
+  #advance(size: number, byTime: boolean): void {
+    let left = size;
+    while (left > 1e-9 * size && this.cameToRest) {
+      this.#tryStep(left, byTime);
+      const share = this.#switches < mostSwitches ? this.#shareUntilSwitch() : 1;
+      if (share === 1) {
+        this.#accept();
+        return;
+      }
+      if (share > 1e-6) {
+        this.#tryStep(share * left, byTime);
+        this.#accept();
+      }
+      left -= share * left;
+      this.#switches += 1;
+      this.#trip(this.#frontIsNext);
+      this.#settle();
+    }
+  }
+
+  /** Works out a step of `size` (s, or m/s of speed lost) without taking it. */
+  #tryStep(size: number, byTime: boolean): void {
+    const step = this.#step;
+    this.#byTime = byTime;
+    step.startSpeed = this.speed;
+    step.startDeceleration = this.deceleration;
+    if (byTime) {
+      step.duration = size;
+      step.endSpeed = Math.max(0, this.speed - this.deceleration * size);
+    } else {
+      step.endSpeed = this.speed - size;
+      step.duration = size / this.deceleration;
+    }
+    const { front, rear } = this.car;
+    front.warmPads(front.heat.interfaceTemperature + this.#frontRate * step.duration);
+    rear.warmPads(rear.heat.interfaceTemperature + this.#rearRate * step.duration);
+    this.#solveEnd(this.deceleration + this.#jerk * step.duration);
+  }
+
+  /** Finds the deceleration at the end of the step in hand; makes speed and duration fit both its ends. */
+  #solveEnd(guess: number): void {
+    const step = this.#step;
+    const pressure = this.rise.at(this.time + step.duration);
+    step.endDeceleration = this.car.solve(step.endSpeed, pressure, guess);
+    const sum = step.startDeceleration + step.endDeceleration;
+    if (this.#byTime) {
+      step.endSpeed = step.startSpeed - 0.5 * step.duration * sum;
+    } else {
+      if (Math.min(step.startDeceleration, step.endDeceleration) < leastDeceleration) this.cameToRest = false;
+      step.duration = (2 * (step.startSpeed - step.endSpeed)) / sum;
+    }
+    step.measure();
+  }
+
+  /** Share of the tried step, 1, after which the first wheel pair lets go; 1 where none does. */
+  #shareUntilSwitch(): number {
+    const front = this.car.keeper.frontExcess();
+    const rear = this.car.keeper.rearExcess();
+    const frontShare = front > 0 ? shareToZero(this.#frontExcess, front) : 1;
+    const rearShare = rear > 0 ? shareToZero(this.#rearExcess, rear) : 1;
+    this.#frontIsNext = frontShare <= rearShare;
+    return Math.min(frontShare, rearShare);
+  }
+
+  /** Lets a wheel pair go; the energy of wheels that lock is booked as taken by their brakes. */
+  #trip(isFront: boolean): void {
+    const { front, rear, keeper } = this.car;
+    const frontBefore = front.turningEnergy(this.speed);
+    const rearBefore = rear.turningEnergy(this.speed);
+    if (isFront) keeper.tripFront();
+    else keeper.tripRear();
+    const frontTaken = frontBefore - front.turningEnergy(this.speed);
+    this.books.bookBrakes(this.car, frontTaken, rearBefore - rear.turningEnergy(this.speed));
+  }
+
+  /** Finds the deceleration at the present node anew, and which wheel pairs are past their peak there. */
+  #settle(): void {
+    const { front, rear, keeper } = this.car;
+    const pressure = this.rise.at(this.time);
+    front.warmPads(front.heat.interfaceTemperature);
+    rear.warmPads(rear.heat.interfaceTemperature);
+    for (let pass = 0; pass < 4; pass += 1) {
+      this.deceleration = this.car.solve(this.speed, pressure, this.deceleration);
+      if (keeper.frontExcess() > 0) this.#trip(true);
+      else if (keeper.rearExcess() > 0) this.#trip(false);
+      else break;
+    }
+    this.#jerk = 0;
+    this.books.readNode(this.car, this.deceleration);
+    this.#readExcess();
+  }
+
+  #readExcess(): void {
+    this.#frontExcess = this.car.keeper.frontExcess();
+    this.#rearExcess = this.car.keeper.rearExcess();
+  }
+
+  /** Takes the tried step: heat first, then the forces that the warmer pads give, then the books. */
+  #accept(): void {
+    const step = this.#step;
+    const { front, rear, keeper } = this.car;
+    const frontWas = front.heat.interfaceTemperature;
+    const rearWas = rear.heat.interfaceTemperature;
+    this.books.warmRotors(step, this.car);
+    this.#correct();
+    this.#frontRate = (front.heat.interfaceTemperature - frontWas) / step.duration;
+    this.#rearRate = (rear.heat.interfaceTemperature - rearWas) / step.duration;
+    this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
+    this.books.noteGates(step, this.distance, this.#entrySpeed);
+    this.books.book(step, this.car);
+    this.time += step.duration;
+    this.distance += step.distance;
+    this.speed = step.endSpeed;
+    this.deceleration = step.endDeceleration;
+    keeper.recover();
+    this.#readExcess();
+    this.#observer?.(this);
+  }
+
+  /** Solves the end of the step again where pads that rub have become warmer or cooler than was foreseen. */
+  #correct(): void {
+    const { front, rear } = this.car;
+    const frontOff = frictionChange(front);
+    const rearOff = frictionChange(rear);
+    if (frontOff > smallFriction || rearOff > smallFriction) this.#solveEnd(this.#step.endDeceleration);
+  }
+}
+
+/** Relative change of an axle's pad friction by its present face temperature, 1; it takes the new one. */
+function frictionChange(axle: BrakedCar['front']): number {
+  const foreseen = axle.friction;
+  axle.warmPads(axle.heat.interfaceTemperature);
+  return axle.grip === 'rolling' ? Math.abs(axle.friction / foreseen - 1) : 0;
+}
+
+/** Share of a step, 1, at which a straight line from `before` (not above zero) to `after` (above it) is zero. */
+function shareToZero(before: number, after: number): number {
+  return before < 0 ? before / (before - after) : 0;
+}

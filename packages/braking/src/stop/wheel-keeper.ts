@@ -1,0 +1,162 @@
+import { requireRange } from '@standstill/numerics';
+import type { BrakedAxle } from './braked-axle.ts';
+import { DriverFoot } from './driver-foot.ts';
+import type { RearLine } from './rear-line.ts';
+import { usualDriverShare, type StopInput } from './stop-input.ts';
+import type { StopLimit } from './stop-limit.ts';
+
+/**
+ * Who keeps the wheels from locking, and what the tires give under it: antilock (the stated efficiency of the peak once
+ * the brakes have asked for more than the peak), an electronic rear limit (never more than the limit), a driver
+ * (`DriverFoot`), or nobody (wheels past their peak slide until rest).
+ *
+ * Assumes: as `quickStop`. Antilock and sliding begin suddenly, so the march cuts its step there (`frontExcess`,
+ * `rearExcess`, `tripFront`, `tripRear`); rear limit and driver act smoothly.
+ * Source: [common-practice]
+ */
+export class WheelKeeper {
+  kind: 'antilock' | 'driver' | 'nobody' = 'nobody';
+  readonly driver = new DriverFoot();
+  /** True where the brake force is shared ideally between the axles, both using the same part of their peak. */
+  balanced = false;
+  /** 1, share of the peak at which antilock or driver hold. */
+  #share = 1;
+  #rearLimited = false;
+  readonly #front: BrakedAxle;
+  readonly #rear: BrakedAxle;
+  readonly #line: RearLine;
+
+  /**
+   * @param front - the axles that it keeps
+   * @param rear - as `front`
+   * @param line - how the rear pressure follows the front one
+   */
+  constructor(front: BrakedAxle, rear: BrakedAxle, line: RearLine) {
+    this.#front = front;
+    this.#rear = rear;
+    this.#line = line;
+  }
+
+  /** Takes on what the set-up has and what the stop asks for. */
+  take({ setUp, driverShare, lockedWheels, effectsOff }: StopInput): void {
+    const { antilock } = setUp;
+    const perfect = effectsOff?.includes('lock control') === true;
+    this.balanced = effectsOff?.includes('balance') === true;
+    this.#rearLimited = antilock.electronicRearLimit;
+    if (antilock.kind === 'threshold') {
+      this.kind = 'antilock';
+      this.#share = requireRange('antilock efficiency', antilock.efficiency, '', 0.3, 1);
+    } else {
+      this.kind = lockedWheels === true && !perfect ? 'nobody' : 'driver';
+      this.#share = requireRange('share of the lock limit', driverShare ?? usualDriverShare, '', 0.1, 1);
+    }
+    if (perfect) this.#share = 1;
+    this.driver.share = this.#share;
+  }
+
+  /** Switches antilock and its rear limit off, as they do themselves at low speed: what they held may slide. */
+  releaseAntilock(): void {
+    this.kind = 'nobody';
+    this.#rearLimited = false;
+    if (this.#front.grip === 'held') this.#front.grip = 'rolling';
+    if (this.#rear.grip === 'held') this.#rear.grip = 'rolling';
+  }
+
+  /** Sets what both axles' tires give under a front line pressure, Pa, while the car slows at `deceleration`, m/s². */
+  brake(pressure: number, deceleration: number): void {
+    this.driver.pressure = pressure;
+    this.driver.holds = 'none';
+    this.#front.press(pressure, deceleration);
+    this.#rear.press(this.#line.rearAt(pressure), deceleration);
+    if (this.balanced) this.#giveBalanced();
+    else if (this.kind === 'driver') {
+      this.driver.modulate(this.#front, this.#rear, this.#line, deceleration, this.#rearLimited);
+      if (this.#rearLimited) limitSmoothly(this.#rear, 1);
+    } else {
+      this.#giveKept(this.#front);
+      if (this.#rearLimited) limitSmoothly(this.#rear, this.kind === 'antilock' ? this.#share : 1);
+      else this.#giveKept(this.#rear);
+    }
+  }
+
+  /** N by which a front axle that rolls asks more than its peak and would let go suddenly; negative where it does not. */
+  frontExcess(): number {
+    if (this.kind === 'driver' || this.#front.grip !== 'rolling') return -1;
+    const alone = this.#front.demand - this.#front.peak;
+    return this.balanced ? alone + this.#rear.demand - this.#rear.peak : alone;
+  }
+
+  /** As `frontExcess`, for the rear axle; balanced axles let go together, by `frontExcess`. */
+  rearExcess(): number {
+    const sudden = this.kind !== 'driver' && !this.#rearLimited && !this.balanced;
+    return sudden && this.#rear.grip === 'rolling' ? this.#rear.demand - this.#rear.peak : -1;
+  }
+
+  /** Lets the front axle go past its peak: antilock holds it from now on, or it slides. */
+  tripFront(): void {
+    this.#front.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (this.balanced) this.#rear.grip = this.#front.grip;
+  }
+
+  /** Lets the rear axle go past its peak. */
+  tripRear(): void {
+    this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
+  }
+
+  /** Lets held axles roll again where the brakes ask less than the control gives. */
+  recover(): void {
+    const front = this.#front;
+    const rear = this.#rear;
+    const frontSpare = this.#share * front.peak - front.demand;
+    const rearSpare = this.#share * rear.peak - rear.demand;
+    if (this.balanced) {
+      if (front.grip !== 'held' || frontSpare + rearSpare <= 0) return;
+      front.grip = 'rolling';
+      rear.grip = 'rolling';
+      return;
+    }
+    if (front.grip === 'held' && frontSpare > 0) front.grip = 'rolling';
+    if (rear.grip === 'held' && rearSpare > 0) rear.grip = 'rolling';
+  }
+
+  /** What holds the stop back in this instant. */
+  limit(): StopLimit {
+    if (this.driver.holds !== 'none') return this.driver.holds === 'front' ? 'front lock' : 'rear lock';
+    const front = this.#front.grip;
+    const rear = this.#rear.grip;
+    if (front === 'locked' && rear !== 'locked') return 'front lock';
+    if (rear === 'locked' && front !== 'locked') return 'rear lock';
+    return front === 'rolling' && rear === 'rolling' ? 'brake torque' : 'tire grip';
+  }
+
+  #giveKept(axle: BrakedAxle): void {
+    if (axle.grip === 'rolling') axle.give();
+    else axle.giveShare(axle.grip === 'held' ? this.#share : axle.slideRatio);
+  }
+
+  #giveBalanced(): void {
+    const front = this.#front;
+    const rear = this.#rear;
+    const peaks = front.peak + rear.peak;
+    const asked = front.demand + rear.demand;
+    if (this.kind === 'driver') {
+      front.grip = asked <= this.#share * peaks ? 'rolling' : 'held';
+      rear.grip = front.grip;
+    }
+    if (front.grip === 'rolling') {
+      const frontPart = peaks > 0 ? front.peak / peaks : 0.5;
+      const slope = front.demandSlope + rear.demandSlope;
+      front.givePart(frontPart, asked, slope);
+      rear.givePart(1 - frontPart, asked, slope);
+    } else {
+      this.#giveKept(front);
+      this.#giveKept(rear);
+    }
+  }
+}
+
+function limitSmoothly(axle: BrakedAxle, share: number): void {
+  axle.grip = axle.demand <= share * axle.peak ? 'rolling' : 'held';
+  if (axle.grip === 'rolling') axle.give();
+  else axle.giveShare(share);
+}

@@ -131,7 +131,13 @@ function withLogOptions(command: Command): Command {
     .option('--speed <speed>', 'nominal speed that distances are corrected to, e.g. "60 mph"')
     .option('--time-column <name>', 'column that holds the time')
     .option('--speed-column <name>', 'column that holds the speed')
-    .option('--speed-unit <unit>', 'unit of the speed column, e.g. km/h');
+    .option('--speed-unit <unit>', 'unit of the speed column, e.g. km/h')
+    .option(
+      '--speed-scale <n>',
+      'what the speed column is multiplied by: the full scale of numbers from 0 to 1',
+    )
+    .option('--scale-assumed', 'the scale is a guess: every result says so')
+    .option('--grade <grade>', 'grade of the road, uphill positive, e.g. "-1 %"');
 }
 
 function json(): Option {

@@ -1,10 +1,16 @@
 import { existsSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { UnitSystem } from '@standstill/units';
-import { compareRuns, predict, type CompareRunsInput, type LogReport } from '@standstill/workshop';
+import {
+  compareRuns,
+  predict,
+  type CompareRunsInput,
+  type LogReport,
+  type ReportLogOptions,
+} from '@standstill/workshop';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
-import { reportLogFile, type LogOptions } from '../input/report-log-file.ts';
+import { reportLogFile, reportOptions, type LogOptions } from '../input/report-log-file.ts';
 import { requireJob } from '../input/require-job.ts';
 import { comparisonText } from '../print/comparison-text.ts';
 import { jsonText } from '../print/json-text.ts';
@@ -35,9 +41,10 @@ export async function compareLogs(
   if (files.before.length === 0 || files.after.length === 0)
     throw new CommandError('compare needs a log from before and one from after.', exitCode.usage);
   const seed = readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }) ?? 1;
+  const known = reportOptions(options);
   const comparison = compareRuns({
-    before: { name: nameOf('before', files.before), reports: await reports(files.before, options) },
-    after: { name: nameOf('after', files.after), reports: await reports(files.after, options) },
+    before: { name: nameOf('before', files.before), reports: await reports(files.before, known) },
+    after: { name: nameOf('after', files.after), reports: await reports(files.after, known) },
     seed,
     units: options.units,
     ...knownOptions({ definition: options.definition, expectation: await expectation(options) }),
@@ -64,7 +71,7 @@ function nameOf(side: string, files: readonly string[]): string {
   return files.length === 1 ? `${side} (${basename(files[0] ?? '')})` : `${side} (${files.length} logs)`;
 }
 
-async function reports(files: readonly string[], options: LogOptions): Promise<readonly LogReport[]> {
+async function reports(files: readonly string[], options: ReportLogOptions): Promise<readonly LogReport[]> {
   const read: LogReport[] = [];
   for (const file of files) {
     const report = await reportLogFile(file, options);

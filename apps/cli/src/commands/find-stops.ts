@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@standstill/units';
 import type { LogRefusal, LogReport } from '@standstill/workshop';
-import { reportLogFile, type LogOptions } from '../input/report-log-file.ts';
+import { reportLogFile, reportOptions, type LogOptions } from '../input/report-log-file.ts';
 import { jsonText } from '../print/json-text.ts';
 import { logReportText } from '../print/log-report-text.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
@@ -17,9 +17,10 @@ export async function findStops(
   options: FindStopsOptions,
   terminal: Terminal,
 ): Promise<ExitCode> {
+  const known = reportOptions(options);
   const results: (LogReport | LogRefusal)[] = [];
   for (const file of files) {
-    const result = await reportLogFile(file, options);
+    const result = await reportLogFile(file, known);
     results.push(result);
     if (result.kind === 'log-refusal') terminal.note(refusalLine(file, result));
     else if (options.json !== true) terminal.out(textOf(result, results.length > 1, options.units, terminal));
@@ -35,7 +36,14 @@ function textOf(report: LogReport, another: boolean, units: UnitSystem, terminal
   return `${another ? '\n' : ''}${logReportText(report, units, terminal)}`;
 }
 
-/** The sentence names the file already where it needs to. */
-export function refusalLine(file: string, { sentence }: LogRefusal): string {
-  return sentence.includes(file) ? sentence : `${file}: ${sentence}`;
+const hints: Readonly<Record<string, string>> = {
+  'log-no-time': ' (--time-column "name")',
+  'log-no-speed': ' (--speed-column "name" --speed-unit km/h)',
+  'log-speed-without-unit': ' (--speed-column "name" --speed-unit km/h, and --speed-scale)',
+  'log-no-column': ' (--time-column, --speed-column)',
+};
+
+/** The sentence names the file already where it needs to; the option that helps comes behind it. */
+export function refusalLine(file: string, { code, sentence }: LogRefusal): string {
+  return `${sentence.includes(file) ? sentence : `${file}: ${sentence}`}${hints[code] ?? ''}`;
 }

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { noise } from '../noise.testing.ts';
 import { realCommand, repository } from '../standstill.testing.ts';
 
 const { folder, run } = realCommand();
@@ -148,12 +149,3 @@ describe('the command itself', () => {
     expect(out).not.toContain('\u001B');
   });
 });
-
-/** Bytes without a pattern, the same on every run. */
-function noise(count: number): Uint8Array {
-  let state = 1;
-  return Uint8Array.from({ length: count }, () => {
-    state = (Math.imul(state, 1_103_515_245) + 12_345) >>> 0;
-    return state >>> 24;
-  });
-}

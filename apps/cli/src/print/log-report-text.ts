@@ -39,14 +39,19 @@ function stopTable(
     'counts',
   ];
   const rows = stops.map((stop) => {
-    const halfWidth = 2 * stop.distanceStandardError_m;
-    const distance = (value: number | null): string => print.quantity(value, 'stopping-distance', halfWidth);
+    const halfWidth = 1.96 * stop.distanceStandardError_m;
+    const distance = (value: number | null): string =>
+      value === null
+        ? '–'
+        : print.estimate({ value, low: value - halfWidth, high: value + halfWidth }, 'stopping-distance');
     return [
       String(stop.number),
       stop.clock ?? print.quantity(stop.start_s, 'time'),
       print.quantity(stop.entrySpeed_m_s, 'speed'),
       distance(stop.applicationDistance_m),
-      ...(nominal === null ? [] : [distance(stop.correctedDistance_m), distance(stop.gateDistance_m)]),
+      ...(nominal === null
+        ? []
+        : [distance(correctable(stop) ? stop.correctedDistance_m : null), distance(stop.gateDistance_m)]),
       print.quantity(stop.duration_s, 'time', 0.05),
       print.quantity(stop.meanDecelerationByDistance_m_s2, 'deceleration', 0.05),
       print.quantity(stop.meanFullyDevelopedDeceleration_m_s2, 'deceleration', 0.05),
@@ -60,13 +65,23 @@ function stopTable(
   return `${textTable(head, rows, terminal)}\n${terminal.colors.dim(legend)}`;
 }
 
+/** Too far from the nominal speed, a corrected distance is no figure to show. */
+function correctable({ flags }: StopResult): boolean {
+  return !flags.some(({ code, severity }) => code === 'speed-off-nominal' && severity === 'excludes');
+}
+
+/** One line a reason, with all the stops that it holds for. */
 function flagLines(stops: readonly StopResult[], paint: (text: string) => string): string[] {
-  return stops.flatMap(({ number, flags }) =>
-    flags.map(({ severity, reason }) => {
-      const effect = severity === 'excludes' ? 'left out' : 'look at it';
-      return `${paint(`Stop ${number}, ${effect}:`)} ${reason}`;
-    }),
-  );
+  const numbers = new Map<string, number[]>();
+  const all = stops.flatMap(({ number, flags }) => flags.map((flag) => ({ ...flag, number })));
+  for (const { severity, reason, number } of all.toSorted((a, b) => a.severity.localeCompare(b.severity))) {
+    const key = `${severity === 'excludes' ? 'left out' : 'look at it'}: ${reason}`;
+    numbers.set(key, [...(numbers.get(key) ?? []), number]);
+  }
+  return [...numbers].map(([text, found]) => {
+    const [effect = '', ...reason] = text.split(': ');
+    return `${paint(`${found.length === 1 ? 'Stop' : 'Stops'} ${found.join(', ')}, ${effect}:`)} ${reason.join(': ')}`;
+  });
 }
 
 function assumedUnits({ channels }: LogReport, paint: (text: string) => string): string[] {
@@ -83,12 +98,15 @@ function sourceLine({ source, duration_s, channels }: LogReport, print: Quantity
     source.bytes < 1e6 ? `${Math.ceil(source.bytes / 1e3)} kB` : `${(source.bytes / 1e6).toFixed(1)} MB`;
   const names = channels
     .filter(({ quantity }) => quantity !== 'unknown')
-    .map(({ name, unitAsRead }) => (unitAsRead === '' ? name : `${name} [${unitAsRead}]`));
+    .map(({ name, unitAsRead }) =>
+      unitAsRead === '' || name.includes(`[${unitAsRead}]`) ? name : `${name} [${unitAsRead}]`,
+    );
   const used = names.length === 0 ? 'no known column' : names.join(', ');
   return `${source.name}: ${source.format}, ${size}, ${source.rows} rows, ${print.quantity(duration_s, 'time')}; ${used}.`;
 }
 
 function issueLine({ message, line, count }: LogReport['issues'][number]): string {
-  const place = line === null ? '' : ` (first in line ${line})`;
-  return count > 1 ? `${message} ${count} times${place}.`.replace('. ', ', ') : `${message}${place}`;
+  const often = count > 1 ? `, ${count} times` : '';
+  const place = line === null ? '' : `; first in line ${line}`;
+  return `${message.replace(/\.$/u, '')}${often}${place}.`;
 }

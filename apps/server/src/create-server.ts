@@ -12,6 +12,7 @@ import { describeApi } from './description/describe-api.ts';
 import { allowedHosts } from './guard/allowed-hosts.ts';
 import { checkCaller } from './guard/check-caller.ts';
 import { farewell } from './guard/farewell.ts';
+import { letConnectionsGo } from './guard/let-connections-go.ts';
 import { securityHeaders } from './guard/security-headers.ts';
 import { healthRoutes } from './health/health-routes.ts';
 import { jobRoutes } from './jobs/job-routes.ts';
@@ -79,6 +80,7 @@ function guard(app: App, hosts: ReadonlySet<string>): void {
     if (request.url.startsWith('/api/')) void reply.header('cache-control', 'no-cache');
     checkCaller(request, hosts);
   });
+  letConnectionsGo(app);
   app.addHook('onSend', async (request, reply, payload) => farewell(request, reply, payload));
 }
 

@@ -7,11 +7,10 @@ import { postgresEngine } from './postgres-engine.ts';
 const server = await startPostgresServer();
 afterAll(() => server?.stop());
 
+const newDatabase = async (): Promise<string> => (server === null ? '' : server.createDatabase());
 const job = { id: 'a', title: 'A', document: {}, at: '2026-11-25T08:00:00.000Z' };
 
 describe.skipIf(server === null)('a PostgreSQL server', () => {
-  const newDatabase = async (): Promise<string> => (server === null ? '' : server.createDatabase());
-
   test('is asked to flush each commit, whatever its own default', async () => {
     const address = await newDatabase();
     const engine = postgresEngine(address);

@@ -26,6 +26,7 @@ export * from './schemas/job-json-schema.ts';
 export * from './schemas/result-json-schema.ts';
 export * from './predict/predict.ts';
 export * from './proof/report-log.ts';
+export * from './proof/stated-confounders.ts';
 export * from './proof/compare-runs.ts';
 export * from './job/document/read-quantity.ts';
 export * from './job/facts/car-classes.ts';

@@ -117,7 +117,8 @@ export const comparison = z.strictObject({
     .strictObject({
       setUp: z.string(),
       expected_m: estimate,
-      explainedShare: estimate,
+      /** Expected over measured change, 1; null where the measured change can't be told from zero. */
+      explainedShare: estimate.nullable(),
       unexplained_m: estimate,
       sentence: z.string(),
     })

@@ -1,0 +1,110 @@
+import { randomStream, sortedQuantile } from '@standstill/numerics';
+import type { StopSetComparison } from '@standstill/logs';
+import type { UnitSystem } from '@standstill/units';
+import type { Estimate } from '../results/estimate.ts';
+import type { Comparison } from '../results/log-report.ts';
+import { nameInSentence } from '../words/name-in-sentence.ts';
+import { speaker } from '../words/speaker.ts';
+import type { Speaker } from '../words/speaker.ts';
+import { shown } from './comparison-sentence.ts';
+
+type Expectation = NonNullable<Comparison['expectation']>;
+
+const draws = 20_000;
+/** Half-width of a 95 % interval over the standard deviation of a normal quantity. */
+const normalReach = 1.96;
+
+/**
+ * Sets what the model expects of a change against what was measured: how much of the measured change the brakes can
+ * explain.
+ *
+ * Equation: share = expected / measured, unexplained = measured − expected; intervals are the 2.5 % and 97.5 % quantiles
+ * of 20,000 draws of both, normal by their own intervals
+ * Assumes: model and measurement err independently of each other.
+ *
+ * @param compared - the measured sets; difference in m
+ * @param expected - set-up and the change that the model expects, m
+ * @param seed - of the draws
+ * @param units - of the sentence
+ * @returns expected and unexplained change, m, and the share, 1; no share where the measured change may be zero
+ */
+export function explain(
+  compared: StopSetComparison,
+  expected: { readonly setUp: string; readonly difference: Estimate },
+  seed: number,
+  units: UnitSystem,
+): Expectation {
+  const { difference } = expected;
+  const pairs = drawPairs(compared.difference, difference, seed);
+  const unexplained = estimateOf(
+    compared.difference.value - difference.value,
+    pairs.map(([measured, model]) => measured - model),
+  );
+  const explainedShare = shown(compared)
+    ? estimateOf(
+        difference.value / compared.difference.value,
+        pairs.map(([measured, model]) => model / measured),
+      )
+    : null;
+  const result = {
+    setUp: expected.setUp,
+    expected_m: { ...difference },
+    explainedShare,
+    unexplained_m: unexplained,
+  };
+  return { ...result, sentence: explanation(compared, result, speaker(units)) };
+}
+
+function drawPairs(measured: Estimate, model: Estimate, seed: number): (readonly [number, number])[] {
+  const measuredStream = randomStream(seed, 'explain/measured');
+  const modelStream = randomStream(seed, 'explain/model');
+  return Array.from(
+    { length: draws },
+    () => [drawn(measured, measuredStream.normal()), drawn(model, modelStream.normal())] as const,
+  );
+}
+
+/** The two halves of a lopsided interval keep their own spreads. */
+function drawn({ value, low, high }: Estimate, normal: number): number {
+  return value + (normal < 0 ? value - low : high - value) * (normal / normalReach);
+}
+
+function estimateOf(value: number, values: readonly number[]): Estimate {
+  const sorted = Float64Array.from(values).sort();
+  return { value, low: sortedQuantile(sorted, 0.025), high: sortedQuantile(sorted, 0.975) };
+}
+
+function explanation(
+  compared: StopSetComparison,
+  result: Omit<Expectation, 'sentence'>,
+  say: Speaker,
+): string {
+  const { expected_m: expected, explainedShare, unexplained_m: unexplained } = result;
+  const said = `${nameInSentence(result.setUp)} was expected to change the stop by ${signedRange(expected, say)}`;
+  if (explainedShare === null) {
+    return `${said}; the measured change can't be told from zero, so no share of it can be named.`;
+  }
+  const measured = signedRange(compared.difference, say);
+  const left = unexplained.low > 0 || unexplained.high < 0;
+  if (!left) return `${said}; measured is ${measured}: the two agree within what is known.`;
+  const share = shareWords(explainedShare);
+  return `${said}; measured is ${measured}: the brakes can explain ${share} of it. The rest (${signedRange(unexplained, say)}) is tires, surface, driver or warm-up.`;
+}
+
+function shareWords({ low, high }: Estimate): string {
+  const [least, most] = [Math.max(0, low), Math.max(0, high)].map((share) => Math.round(100 * share));
+  if (most === 0) return 'none';
+  return least === most ? `about ${least} %` : `${least} to ${most} %`;
+}
+
+/** `9 ft to 3 ft shorter`, `2 ft shorter to 4 ft longer`. */
+function signedRange({ low, high }: Estimate, say: Speaker): string {
+  const half = (high - low) / 2;
+  if (low >= 0 || high <= 0) {
+    const way = low >= 0 && high > 0 ? 'longer' : 'shorter';
+    return `${say.range(Math.abs(low), Math.abs(high), 'stopping-distance')} ${way}`;
+  }
+  const end = (size: number): string =>
+    say.central({ value: size, low: size - half, high: size + half }, 'stopping-distance');
+  return `${end(-low)} shorter to ${end(high)} longer`;
+}

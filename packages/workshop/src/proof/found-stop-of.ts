@@ -1,0 +1,28 @@
+import type { FoundStop, StopFlag } from '@standstill/logs';
+import type { StopResult } from '../results/log-report.ts';
+
+/** A reported stop as the logs room knows it, so that reports can be compared without their logs. */
+export function foundStopOf(stop: StopResult): FoundStop {
+  return {
+    number: stop.number,
+    startTime: stop.start_s,
+    endTime: stop.end_s,
+    clock: stop.clock,
+    startBy: stop.startBy,
+    entrySpeed: stop.entrySpeed_m_s,
+    applicationDistance: stop.applicationDistance_m,
+    distanceStandardError: stop.distanceStandardError_m,
+    gateDistance: stop.gateDistance_m,
+    correctedDistance: stop.correctedDistance_m,
+    duration: stop.duration_s,
+    meanDecelerationByDistance: stop.meanDecelerationByDistance_m_s2,
+    meanDecelerationByTime: stop.meanDecelerationByTime_m_s2,
+    meanFullyDevelopedDeceleration: stop.meanFullyDevelopedDeceleration_m_s2,
+    peakDeceleration: stop.peakDeceleration_m_s2,
+    buildUpTime: stop.buildUpTime_s,
+    sampleRate: stop.sampleRate_Hz,
+    // Reports come from our own reader or through the report's schema.
+    flags: stop.flags as readonly StopFlag[],
+    trace: { time: Float64Array.from(stop.trace.time_s), speed: Float64Array.from(stop.trace.speed_m_s) },
+  };
+}

@@ -1,0 +1,68 @@
+import type { LogReport } from '../results/log-report.ts';
+import { listOf } from '../words/list-of.ts';
+import type { RunSet } from './compare-runs.ts';
+
+const startNames = {
+  'brake-switch': 'brake switch',
+  'brake-pressure': 'brake pressure',
+  pedal: 'pedal',
+  'deceleration-onset': 'onset of deceleration',
+} as const;
+
+/** What differs in how the two sets were recorded: days, where the distance starts, how often speed was sampled. */
+export function recordingConfounders(before: RunSet, after: RunSet): string[] {
+  return [
+    ...differing(
+      'different days',
+      days(before.reports),
+      days(after.reports),
+      'weather, tires and surface change with them',
+    ),
+    ...differing(
+      'the start of a stop is told by different signals',
+      starts(before.reports),
+      starts(after.reports),
+      'that alone can move the distance by some feet',
+    ),
+    ...rates(before.reports, after.reports),
+  ];
+}
+
+function differing(what: string, before: readonly string[], after: readonly string[], why: string): string[] {
+  if (before.length === 0 || after.length === 0) return [];
+  const [a, b] = [listOf(before), listOf(after)];
+  return a === b ? [] : [`${what}: ${a} before, ${b} after; ${why}`];
+}
+
+function days(reports: readonly LogReport[]): string[] {
+  return distinct(reports.flatMap(({ epoch }) => (epoch === null ? [] : [epoch.slice(0, 10)])));
+}
+
+function starts(reports: readonly LogReport[]): string[] {
+  return distinct(counted(reports).map(({ startBy }) => startNames[startBy]));
+}
+
+function rates(before: readonly LogReport[], after: readonly LogReport[]): string[] {
+  const [a, b] = [usualRate(before), usualRate(after)];
+  if (a === null || b === null || Math.max(a, b) < 2 * Math.min(a, b)) return [];
+  return [
+    `speed was sampled ${round(a)} times a second before and ${round(b)} after; the slower one knows its distances less well`,
+  ];
+}
+
+function usualRate(reports: readonly LogReport[]): number | null {
+  const rates = counted(reports).map(({ sampleRate_Hz }) => sampleRate_Hz);
+  return rates.length === 0 ? null : Math.min(...rates);
+}
+
+function round(rate: number): string {
+  return String(Number(rate.toPrecision(2)));
+}
+
+function counted(reports: readonly LogReport[]): LogReport['stops'] {
+  return reports.flatMap(({ stops }) => stops.filter((stop) => stop.counted));
+}
+
+function distinct(words: readonly string[]): string[] {
+  return [...new Set(words)].toSorted();
+}

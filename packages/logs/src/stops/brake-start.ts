@@ -1,4 +1,4 @@
-import type { Channel, ChannelTable } from '../channels/channel-table.ts';
+import type { ChannelTable } from '../channels/channel-table.ts';
 import type { FoundStop } from './found-stop.ts';
 
 /** The moment that a log's own brake signal gives for the first application. */
@@ -23,41 +23,64 @@ const reach = { before: 2, after: 0.5 };
 /** A level counts as applied above this share of its range in the whole log. Common practice. */
 const appliedShare = 0.05;
 
+/** A recorded brake signal and the level above which the brake counts as applied. */
+export interface BrakeSignal {
+  readonly by: BrakeStart['by'];
+  readonly values: Float64Array;
+  readonly threshold: number;
+}
+
 /**
- * Looks for the first application of the brake by a recorded switch, pressure or pedal: the last time that it comes on
- * near the onset of the deceleration.
+ * The brake signals of a log, the most trusted first: switch, pressure, pedal.
  *
  * @param table - the log
+ * @returns the signals; none where the log has none
+ */
+export function brakeSignals(table: ChannelTable): readonly BrakeSignal[] {
+  return signals.flatMap(([quantity, by]) =>
+    table.channels
+      .filter((channel) => channel.quantity === quantity)
+      .map(({ values }) => ({ by, values, threshold: appliedAbove(values) })),
+  );
+}
+
+/**
+ * Looks for the first application of the brake by a recorded signal: the last time that it comes on near the onset of
+ * the deceleration.
+ *
+ * @param table - the log
+ * @param brakes - its brake signals
  * @param onset - s, where the deceleration begins
  * @returns the moment; null where no signal came on near it
  */
-export function brakeStart(table: ChannelTable, onset: number): BrakeStart | null {
-  for (const [quantity, by] of signals) {
-    for (const channel of table.channels.filter((candidate) => candidate.quantity === quantity)) {
-      const found = comingOn(table, channel, onset);
-      if (found !== null) return { by, ...found };
-    }
+export function brakeStart(
+  table: ChannelTable,
+  brakes: readonly BrakeSignal[],
+  onset: number,
+): BrakeStart | null {
+  for (const signal of brakes) {
+    const found = comingOn(table, signal, onset);
+    if (found !== null) return { by: signal.by, ...found };
   }
   return null;
 }
 
 function comingOn(
   { time, segmentStarts }: ChannelTable,
-  { values }: Channel,
+  { values, threshold }: BrakeSignal,
   onset: number,
 ): { time: number; standardError: number } | null {
-  const threshold = appliedAbove(values);
   let found: { time: number; standardError: number } | null = null;
   let last = -1;
   for (let row = firstRow(time, onset - reach.before); row < time.length; row += 1) {
     if (time[row]! > onset + reach.after) break;
     if (Number.isNaN(values[row])) continue;
     if (segmentStarts.includes(row)) last = -1;
-    if (last >= 0 && values[row]! > threshold && !(values[last]! > threshold)) {
+    const isOn = values[row]! > threshold;
+    if (isOn && last >= 0 && !(values[last]! > threshold)) {
       const gap = time[row]! - time[last]!;
-      found ??= { time: time[row]! - gap / 2, standardError: gap / Math.sqrt(12) };
-    }
-    if (found !== null && !(values[row]! > threshold)) found = null;
+      found = { time: time[row]! - gap / 2, standardError: gap / Math.sqrt(12) };
+    } else if (!isOn) found = null;
     last = row;
   }
   return found;

@@ -1,4 +1,5 @@
 import type { ChannelTable } from '../channels/channel-table.ts';
+import { brakeSignals } from './brake-start.ts';
 import { fillOptions } from './fill-options.ts';
 import type { FindOptions } from './find-options.ts';
 import type { FoundStop } from './found-stop.ts';
@@ -31,11 +32,16 @@ export interface StopSearch {
 export function searchStops(table: ChannelTable, options: FindOptions = {}): StopSearch {
   const filled = fillOptions(options);
   const track = speedTrack(table, filled.speedChannel);
+  const brakes = filled.startBy === 'any' ? brakeSignals(table) : [];
   const stops: FoundStop[] = [];
   const rejected: RejectedStop[] = [];
   for (const run of track?.runs ?? []) {
     for (const rest of restMoments(run, track!.resolution)) {
-      const found = measureStop({ table, track: track!, run, options: filled }, rest, stops.length + 1);
+      const found = measureStop(
+        { table, track: track!, run, brakes, options: filled },
+        rest,
+        stops.length + 1,
+      );
       if (found === null) continue;
       if ('flags' in found) stops.push(found);
       else rejected.push(found);

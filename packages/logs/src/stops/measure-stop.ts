@@ -1,6 +1,6 @@
 import { trapezoid } from '@standstill/numerics';
 import type { ChannelTable } from '../channels/channel-table.ts';
-import { brakeStart, type BrakeStart } from './brake-start.ts';
+import { brakeStart, type BrakeSignal, type BrakeStart } from './brake-start.ts';
 import { clockAt } from './clock-at.ts';
 import { correctedDistance } from './corrected-distance.ts';
 import { distanceError } from './distance-error.ts';
@@ -25,6 +25,7 @@ export interface StopContext {
   readonly table: ChannelTable;
   readonly track: SpeedTrack;
   readonly run: SpeedRun;
+  readonly brakes: readonly BrakeSignal[];
   readonly options: FilledOptions;
 }
 
@@ -65,7 +66,7 @@ export function measureStop(
   const startMissing = (): RejectedStop =>
     rejected('start-not-in-log', 'The car was already slowing where the record begins or begins again.');
   if (onset === null) return startMissing();
-  const brake = options.startBy === 'any' ? brakeStart(table, onset.time) : null;
+  const brake = brakeStart(table, context.brakes, onset.time);
   const fitted = described(context, { rest, number, brake, onset, estimate: onset });
   const showsStep = fitted.meanDecelerationByDistance >= options.gentleBelow;
   const seenBefore = onset.time - run.time[0]!;

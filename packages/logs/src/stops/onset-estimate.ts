@@ -1,4 +1,4 @@
-import { fitOnset, fittedDistance, fittedSpeed, type OnsetFit, type OnsetShape } from './onset-model.ts';
+import { fittedDistance, fittedSpeed, onsetFitter, type OnsetFit, type OnsetShape } from './onset-model.ts';
 import type { FittedPart, OnsetStart } from './onset-start.ts';
 import type { RestMoment } from './rest-moment.ts';
 import type { RoughOnset } from './rough-onset.ts';
@@ -50,7 +50,7 @@ export function estimateOnset(
   const times = time.subarray(first, joins + 1);
   const speeds = speed.subarray(first, joins + 1);
   const floor = Math.max(0.02, resolution / Math.sqrt(12));
-  const fit = (shape: OnsetShape): OnsetFit => fitOnset(times, speeds, shape, floor);
+  const fit = onsetFitter(times, speeds, floor);
   const coarse = gridOf(
     Math.max(step - earliest - interval, time[first]!),
     step + interval / 2,

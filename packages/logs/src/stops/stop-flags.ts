@@ -2,6 +2,7 @@ import type { ChannelTable } from '../channels/channel-table.ts';
 import type { FilledOptions } from './find-options.ts';
 import type { FoundStop, StopFlag } from './found-stop.ts';
 import type { RestMoment } from './rest-moment.ts';
+import { rowsBetween } from './rows-between.ts';
 import { greatestDeceleration } from './sample-jump.ts';
 import { speedOffNominal } from './speed-off-nominal.ts';
 import type { SpeedRun, SpeedTrack } from './speed-run.ts';
@@ -23,6 +24,8 @@ type Rule = (stop: Figures, context: FlagContext) => StopFlag | null;
 
 /** Hz; a stop sampled more slowly is known to feet only where it is long. Common practice. */
 const wantedRate = 10;
+/** From this number on GGA's fix quality means dead reckoning, hand input or simulation. */
+const estimatedFix = 6;
 /** rad, 10°, that a stop may turn before it is no straight stop. Common practice. */
 const greatestTurn = Math.PI / 18;
 
@@ -162,18 +165,11 @@ function assumedScale(_: Figures, { track }: FlagContext): StopFlag | null {
 }
 
 function poorFix({ startTime, endTime }: Figures, { table }: FlagContext): StopFlag | null {
-  const quality = table.channels.find(
-    (channel) =>
-      channel.quantity === 'fix-quality' && channel.unitOrigin === 'none' && channel.name.startsWith('GGA'),
-  );
+  const quality = table.channels.find(({ name }) => name === 'GGA fix quality');
   if (quality === undefined) return null;
-  for (let row = 0; row < table.time.length; row += 1) {
-    const time = table.time[row]!;
-    if (time < startTime || time > endTime) continue;
-    if (quality.values[row] === 0 || quality.values[row]! >= 6)
-      return warns('poor-fix', 'The receiver had no fix of its own for part of the stop.');
-  }
-  return null;
+  const { first, end } = rowsBetween(table, startTime, endTime);
+  const isPoor = quality.values.subarray(first, end).some((value) => value === 0 || value >= estimatedFix);
+  return isPoor ? warns('poor-fix', 'The receiver had no fix of its own for part of the stop.') : null;
 }
 
 function notStraight({ startTime, endTime }: Figures, { table, chain }: FlagContext): StopFlag | null {

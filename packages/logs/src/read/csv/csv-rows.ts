@@ -45,7 +45,9 @@ interface CutBatch extends CsvBatch {
   readonly nextLine: number;
 }
 
-function cut(text: string, shape: RowShape, moreComes: boolean, line: number): CutBatch {
+function cut(text: string, { delimiter, newline }: RowShape, moreComes: boolean, line: number): CutBatch {
+  // Only these two settings: with a `header` the parser renames equal fields of the first row.
+  const shape = { delimiter, newline };
   const careful = new Papa.Parser({ ...shape, fastMode: !text.includes('"') }).parse(text, 0, moreComes);
   const rest = text.slice(careful.meta.cursor);
   const unclosed = careful.errors.some((error) => error.code === 'MissingQuotes');

@@ -24,6 +24,8 @@ export * from './job/new-job-text.ts';
 export * from './job/new-job-document.ts';
 export * from './schemas/job-json-schema.ts';
 export * from './schemas/result-json-schema.ts';
+export { settle } from './settle/settle.ts';
+export type { Settled, Overrides } from './settle/settle.ts';
 export * from './predict/predict.ts';
 export * from './proof/report-log.ts';
 export * from './proof/stated-confounders.ts';

@@ -1,24 +1,17 @@
 import { existsSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { UnitSystem } from '@standstill/units';
-import {
-  compareRuns,
-  predict,
-  type CompareRunsInput,
-  type LogReport,
-  type ReportLogOptions,
-} from '@standstill/workshop';
+import { compareRuns, type LogReport, type ReportLogOptions } from '@standstill/workshop';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
 import { reportLogFile, reportOptions, type LogOptions } from '../input/report-log-file.ts';
-import { requireJob } from '../input/require-job.ts';
 import { comparisonText } from '../print/comparison-text.ts';
 import { jsonText } from '../print/json-text.ts';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
 import { refusalLine } from './find-stops.ts';
-import { requireSetUp } from './predict-job.ts';
+import { knownFromJob, type KnownFromJob } from './known-from-job.ts';
 
 export interface CompareLogsOptions extends LogOptions {
   readonly before?: readonly string[];
@@ -41,23 +34,36 @@ export async function compareLogs(
   if (files.before.length === 0 || files.after.length === 0)
     throw new CommandError('compare needs a log from before and one from after.', exitCode.usage);
   const seed = readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }) ?? 1;
-  const known = reportOptions(options);
+  const fromJob = await jobOf(options, files);
+  const known = { ...knownOptions({ nominalSpeed: fromJob.nominalSpeed }), ...reportOptions(options) };
   const comparison = compareRuns({
     before: { name: nameOf('before', files.before), reports: await reports(files.before, known) },
     after: { name: nameOf('after', files.after), reports: await reports(files.after, known) },
     seed,
     units: options.units,
-    ...knownOptions({ definition: options.definition, expectation: await expectation(options) }),
+    ...knownOptions({
+      definition: options.definition,
+      expectation: fromJob.expectation,
+      confounders: fromJob.confounders,
+    }),
   });
+  if (options.json === true) terminal.out(jsonText(comparison));
   if (comparison.kind === 'comparison-refusal') {
-    if (options.json === true) terminal.out(jsonText(comparison));
-    terminal.note(comparison.sentence);
+    const hint = comparison.code === 'no-gate-distance' ? ' (--speed "60 mph")' : '';
+    terminal.note(`${comparison.sentence}${hint}`);
     return exitCode.no;
   }
-  terminal.out(
-    options.json === true ? jsonText(comparison) : comparisonText(comparison, options.units, terminal),
-  );
+  if (options.json !== true) terminal.out(comparisonText(comparison, options.units, terminal));
   return exitCode.ok;
+}
+
+async function jobOf(
+  { job, setUp, speed, units }: CompareLogsOptions,
+  files: { readonly before: readonly string[]; readonly after: readonly string[] },
+): Promise<KnownFromJob> {
+  if (job !== undefined) return knownFromJob(job, files, knownOptions({ setUp, speed, units }));
+  if (setUp === undefined) return {};
+  throw new CommandError('--set-up needs --job, the file that has it.', exitCode.usage);
 }
 
 /** Files of one side: each argument is a file, or several with commas between. */
@@ -79,22 +85,4 @@ async function reports(files: readonly string[], options: ReportLogOptions): Pro
     read.push(report);
   }
   return read;
-}
-
-/** What the model expects of the change, where a job is given. */
-async function expectation(options: CompareLogsOptions): Promise<CompareRunsInput['expectation']> {
-  if (options.job === undefined) return undefined;
-  const { job } = await requireJob(options.job);
-  const others = job.setUps.slice(1).map(({ id }) => id);
-  const setUp = options.setUp ?? (others.length === 1 ? others[0] : undefined);
-  if (setUp === undefined)
-    throw new CommandError(`compare --job needs --set-up: one of ${others.join(', ')}.`, exitCode.usage);
-  requireSetUp(job, setUp);
-  const found = predict(job, { units: options.units }).differences.find(({ id }) => id === setUp);
-  if (found === undefined)
-    throw new CommandError(
-      `--set-up: "${setUp}" is the car as found; name one that changes it.`,
-      exitCode.usage,
-    );
-  return { setUp: found.id, difference: found.distance_m };
 }

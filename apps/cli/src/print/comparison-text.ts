@@ -1,7 +1,7 @@
 import type { UnitSystem } from '@standstill/units';
-import type { Comparison } from '@standstill/workshop';
+import type { Comparison, Estimate } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
-import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 
 const definitions = {
@@ -33,8 +33,8 @@ function setTable({ before, after }: Comparison, print: QuantityPrinter, termina
     String(set.count),
     print.estimate(set.mean_m, 'stopping-distance'),
     print.quantity(set.standardDeviation_m, 'stopping-distance', (set.standardDeviation_m ?? 0) / 4),
-    print.quantity(set.best_m, 'stopping-distance'),
-    print.quantity(set.worst_m, 'stopping-distance'),
+    print.quantity(set.best_m, 'stopping-distance', halfWidth(set.mean_m)),
+    print.quantity(set.worst_m, 'stopping-distance', halfWidth(set.mean_m)),
     print.difference(set.trend_m_per_run, 'stopping-distance'),
   ]);
   return textTable(head, rows, terminal);
@@ -46,21 +46,25 @@ function definitionLine({ definition, nominalSpeed_m_s }: Comparison, print: Qua
 
 function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[] {
   const { difference_m, differencePercent, welch, permutation, bestOfEach, runsNeeded } = comparison;
-  const percent = `${differencePercent.value.toFixed(1)} (${differencePercent.low.toFixed(1)} to ${differencePercent.high.toFixed(1)}) %`;
+  const { value, low, high } = differencePercent;
+  const percent = `${value.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)}) %`;
   const ways = `${permutation.exact ? 'all' : 'drawn'} ${permutation.arrangements} arrangements`;
-  const gains = [bestOfEach.expectedGainBefore_m, bestOfEach.expectedGainAfter_m].map((gain) =>
-    print.quantity(gain, 'stopping-distance'),
-  );
+  const known = (meters: number | null): string =>
+    realMinus(print.quantity(meters, 'stopping-distance', halfWidth(difference_m)));
+  const [gainBefore, gainAfter] = [
+    known(bestOfEach.expectedGainBefore_m),
+    known(bestOfEach.expectedGainAfter_m),
+  ];
   return [
-    `After minus before: ${print.difference(difference_m, 'stopping-distance')}, ${percent.replaceAll('-', '−')}; minus is shorter.`,
+    `After minus before: ${print.difference(difference_m, 'stopping-distance')}, ${realMinus(percent)}; minus is shorter.`,
     ...(welch === null
       ? []
       : [
-          `Chance of such a difference without a real one: ${chance(welch.p)} (Welch t ${welch.t.toFixed(2)}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
+          `Chance of such a difference without a real one: ${chance(welch.p)} (Welch t ${realMinus(welch.t.toFixed(2))}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
         ]),
     `The same by shuffling the stops: ${chance(permutation.p)} (${ways}).`,
-    `Best against best would claim ${print.quantity(bestOfEach.difference_m, 'stopping-distance').replace(/^-/u, '−')}; taking a best alone gains about ${gains[0]} before and ${gains[1]} after.`,
-    runsLine(runsNeeded, print),
+    `Best against best would claim ${known(bestOfEach.difference_m)}; taking a best alone gains about ${gainBefore} before and ${gainAfter} after.`,
+    runsLine(runsNeeded, known),
   ];
 }
 
@@ -68,11 +72,18 @@ function chance(p: number): string {
   return p < 0.001 ? 'under 0.1 %' : `${(p * 100).toPrecision(2)} %`;
 }
 
-function runsLine({ difference_m, runsPerSet }: Comparison['runsNeeded'], print: QuantityPrinter): string {
-  const difference = print.quantity(Math.abs(difference_m), 'stopping-distance');
+function runsLine(
+  { difference_m, runsPerSet }: Comparison['runsNeeded'],
+  known: (meters: number) => string,
+): string {
+  const difference = known(Math.abs(difference_m));
   if (runsPerSet === null)
     return `How many stops it takes to see ${difference} can't be said from these sets.`;
   return `To see ${difference} with 80 % power at this spread: ${runsPerSet} stops a set.`;
+}
+
+function halfWidth({ low, high }: Estimate): number {
+  return (high - low) / 2;
 }
 
 function expectationLines(

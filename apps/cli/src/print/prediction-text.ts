@@ -2,7 +2,7 @@ import type { UnitSystem } from '@standstill/units';
 import type { Prediction, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
-import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
 
@@ -110,5 +110,5 @@ function differenceLines(
 }
 
 function signed(text: string, value: number): string {
-  return value > 0 && !/^0(?:\.0*)? /u.test(text) ? `+${text}` : text.replace(/^-/u, '−');
+  return value > 0 && !/^0(?:\.0*)? /u.test(text) ? `+${text}` : realMinus(text);
 }

@@ -38,8 +38,8 @@ export function quantityPrinter(system: UnitSystem): QuantityPrinter {
         : formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: halfWidth }),
     estimate,
     difference: (value, kind) => {
-      const text = estimate(value, kind);
-      return value !== null && value.value > 0 ? `+${text}` : text.replace(/^-/u, '−');
+      const text = realMinus(estimate(value, kind));
+      return value !== null && value.value > 0 ? `+${text}` : text;
     },
   };
 }
@@ -49,4 +49,9 @@ function withInterval({ value, low, high }: Estimate, unit: string, kind: Quanti
   const place = lastPlace((toUnit(high, unit, dimension) - toUnit(low, unit, dimension)) / 2);
   const range = formatRange({ low, high }, unit, dimension).replace(` ${unit}`, '');
   return withUnit(`${printNumber(toUnit(value, unit, dimension), place)} (${range})`, unit);
+}
+
+/** Where signs matter, minus is a minus and not a hyphen. */
+export function realMinus(text: string): string {
+  return text.replace(/-(?=\d)/gu, '−');
 }

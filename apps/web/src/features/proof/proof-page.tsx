@@ -104,14 +104,10 @@ function firstWords(before: readonly RunReport[], after: readonly RunReport[]): 
   return 'Comparing …';
 }
 
-/** m, the longest stop on the page. */
+/** m, the longest stop on the page; a stop that is left out counts as driven, not as corrected from far off. */
 function longest(reports: readonly LogReport[]): number {
   const distances = reports.flatMap(({ stops }) =>
-    stops.flatMap((stop) => [
-      stop.applicationDistance_m,
-      stop.correctedDistance_m ?? 0,
-      stop.gateDistance_m ?? 0,
-    ]),
+    stops.flatMap((stop) => [stop.applicationDistance_m, stop.counted ? (stop.correctedDistance_m ?? 0) : 0]),
   );
   return Math.max(...distances, 30) * 1.04;
 }

@@ -35,10 +35,7 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
           name={`Applied to rest (by ${starts[stop.startBy]})`}
           text={distance.text(stop.applicationDistance_m, spread)}
         />
-        <Pair
-          name="… at nominal speed"
-          text={stop.correctedDistance_m === null ? '–' : distance.text(stop.correctedDistance_m, spread)}
-        />
+        <Pair name="… at nominal speed" text={corrected(stop, (meters) => distance.text(meters, spread))} />
         <Pair
           name="Gate to rest"
           text={
@@ -67,6 +64,12 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
       <TracePicture title={`Stop ${stop.number}`} points={points} fastest={fastest} dashed={dashed} />
     </section>
   );
+}
+
+/** A stop from far off the nominal speed is not talked up or down to it. */
+function corrected({ correctedDistance_m, flags }: StopResult, text: (meters: number) => string): string {
+  if (flags.some(({ code }) => code === 'speed-off-nominal')) return 'speed too far off';
+  return correctedDistance_m === null ? '–' : text(correctedDistance_m);
 }
 
 function Pair({ name, text }: { readonly name: string; readonly text: string }) {

@@ -12,7 +12,7 @@ export function CarSection() {
       intro="At test mass: car, people and fuel. Write a spread behind the value where you know it: 2480 lb ± 15 lb."
     >
       <div className="fields">
-        <TextField path="car.name" title="Called" required />
+        <TextField path="car.name" title="Name of the car" required />
         <ChoiceField
           path="car.class"
           title="Class that fills the gaps"

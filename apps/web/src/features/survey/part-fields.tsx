@@ -22,7 +22,7 @@ export function PartFields({ id }: { readonly id: string }) {
   return (
     <div className="stack">
       <div className="fields">
-        <TextField path={`${path}.title`} title="Called" required />
+        <TextField path={`${path}.title`} title="Name of the part" required />
         {partForms[part.kind].choices.map(({ key, title, options }) => (
           <ChoiceField
             key={key}

@@ -73,7 +73,7 @@ function SetUpForm({ id, document }: { readonly id: string; readonly document: J
   return (
     <div className="stack">
       <div className="fields">
-        <TextField path={`setUps.${id}.title`} title="Called" required />
+        <TextField path={`setUps.${id}.title`} title="Name of the set-up" required />
         <ChoiceField
           path={`setUps.${id}.circuitSplit`}
           title="Circuits split"

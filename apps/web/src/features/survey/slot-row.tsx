@@ -5,7 +5,7 @@ import {
   type JobDocument,
   type PartSlot,
 } from '@standstill/workshop';
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import { useJobDocument, useJobSession } from '../../shared/job/job-context.ts';
 import { addPart, partInSlot } from './edit-set-ups.ts';
 import { PartFields } from './part-fields.tsx';
@@ -22,6 +22,7 @@ export function SlotRow({ setUpId, slot }: SlotRowProps) {
   const document = useJobDocument();
   const session = useJobSession();
   const id = useId();
+  const [open, setOpen] = useState(false);
   const { title } = partSlots[slot];
   const present = partInSlot(document, setUpId, slot);
   const part = present === undefined ? undefined : document.parts[present];
@@ -44,12 +45,12 @@ export function SlotRow({ setUpId, slot }: SlotRowProps) {
         </select>
       </div>
       {part && present !== undefined && (
-        <details>
+        <details onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>
             Values of {part.title}
             {sharers(document, present, setUpId)}
           </summary>
-          <PartFields id={present} />
+          {open && <PartFields id={present} />}
         </details>
       )}
     </div>

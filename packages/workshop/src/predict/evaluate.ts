@@ -1,0 +1,78 @@
+import { linePressures, lockOrder, pedalTravel, quickStop, repeatedStops } from '@standstill/braking';
+import type {
+  LockOrder,
+  LockOrderInput,
+  RepeatedStop,
+  StopInput,
+  StopMarch,
+  StopSummary,
+} from '@standstill/braking';
+import type { Settled } from '../settle/settle.ts';
+import type { Figures } from './figures.ts';
+
+/** How many roads a draw is looked at for a rear-first lock, as shares of the grip of the road asked about. */
+const roads = [0.35, 0.7, 1] as const;
+
+/** The stop that a settled set-up is asked for. */
+export function stopInputOf({ setUp, road, foot, speed, startTemperature }: Settled): StopInput {
+  const rotorTemperatures = { front: startTemperature, rear: startTemperature };
+  return { setUp, road, foot, speed, rotorTemperatures };
+}
+
+/** Lock order with the pads as warm as at the start of the stop, ABS and EBD taken as failed. */
+export function lockInputOf({ setUp, road, startTemperature }: Settled): LockOrderInput {
+  return { setUp, road, padTemperatures: { front: startTemperature, rear: startTemperature } };
+}
+
+/** The row of repeated stops. */
+export function rowOf(settled: Settled, count: number): readonly RepeatedStop[] {
+  return repeatedStops({ ...stopInputOf(settled), count, interval: settled.interval });
+}
+
+export interface Evaluation {
+  readonly figures: Figures;
+  readonly stop: StopSummary;
+  readonly order: LockOrder;
+}
+
+/**
+ * Answers every figure of one set-up in one draw.
+ *
+ * @param settled - the set-up and its question
+ * @param march - room to work in
+ * @param repeated - count of repeated stops; 0 leaves them out and their figure NaN
+ * @returns the figures, SI
+ */
+export function evaluate(settled: Settled, march: StopMarch, repeated: number): Evaluation {
+  const { setUp, foot } = settled;
+  const stop = quickStop(stopInputOf(settled), march);
+  const travel = pedalTravel({ setUp, pedalForce: foot.force });
+  const pressures = linePressures({ setUp, pedalForce: foot.force });
+  const orders = lockOrders(settled);
+  const order = orders.at(-1) ?? lockOrder(lockInputOf(settled));
+  const last = repeated > 0 ? rowOf(settled, repeated).at(-1) : undefined;
+  const figures = {
+    distance: stop.distance,
+    time: stop.time,
+    meanDeceleration: stop.meanDeceleration,
+    forceAtLimit: order.at?.pedalForce ?? NaN,
+    travel: travel.travel,
+    travelShare: travel.share,
+    frontPressure: pressures.front,
+    rearPressure: pressures.rear,
+    frontPeak: stop.front.peakInterface,
+    rearPeak: stop.rear.peakInterface,
+    lastDistance: last?.stop.distance ?? NaN,
+    lockDeceleration: order.at?.deceleration ?? NaN,
+    rearFirst: orders.some(({ first }) => first === 'rear') ? 1 : 0,
+  };
+  return { figures, stop, order };
+}
+
+function lockOrders(settled: Settled): LockOrder[] {
+  const input = lockInputOf(settled);
+  return roads.map((share) => {
+    const surfaceFactor = share * input.road.surfaceFactor;
+    return lockOrder({ ...input, road: { ...input.road, surfaceFactor } });
+  });
+}

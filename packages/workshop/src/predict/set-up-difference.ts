@@ -1,0 +1,49 @@
+import { intervalOf } from '../draws/interval-of.ts';
+import type { Estimate } from '../results/estimate.ts';
+import type { SetUpDifference } from '../results/prediction.ts';
+import type { Figures, FigureName } from './figures.ts';
+import type { FigureDraws } from './sample-set-ups.ts';
+
+/** A set-up's figures with the central values and over the draws. */
+export interface Sampling {
+  readonly id: string;
+  readonly figures: Figures;
+  readonly draws: FigureDraws;
+  /** m, last repeated stop with the central values. */
+  readonly lastDistance: number;
+}
+
+/**
+ * What one set-up changes against another, draw by draw, so that what both share cancels.
+ *
+ * @param changed - the set-up
+ * @param reference - what it is set against
+ * @param byPart - which part buys which distance, m
+ * @returns set-up minus reference: distances and travel in m, force in N
+ */
+export function setUpDifference(
+  changed: Sampling,
+  reference: Sampling,
+  byPart: SetUpDifference['byPart'],
+): Omit<SetUpDifference, 'verdict'> {
+  const between = (name: FigureName): Estimate =>
+    intervalOf(
+      changed.figures[name] - reference.figures[name],
+      minus(changed.draws[name], reference.draws[name]),
+    );
+  const lastDraws = minus(changed.draws.lastDistance, reference.draws.lastDistance);
+  const force = between('forceAtLimit');
+  return {
+    id: changed.id,
+    against: reference.id,
+    distance_m: between('distance'),
+    lastRepeatedStop_m: intervalOf(changed.lastDistance - reference.lastDistance, lastDraws),
+    pedalTravel_m: between('travel'),
+    pedalForceAtLimit_N: Number.isNaN(force.value) ? null : force,
+    byPart,
+  };
+}
+
+function minus(left: Float64Array, right: Float64Array): Float64Array {
+  return left.map((value, row) => value - (right[row] ?? NaN));
+}

@@ -1,8 +1,7 @@
-import { join } from 'node:path';
-import { statSync } from 'node:fs';
-import { readDemo, startServer, type RunningServer } from '@standstill/server';
+import { readDemo, startServer, type Demo, type RunningServer } from '@standstill/server';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
+import { requireJob } from '../input/require-job.ts';
 import { jsonText } from '../print/json-text.ts';
 import { openAddress } from '../serve/open-address.ts';
 import { CommandError } from '../surface/command-error.ts';
@@ -30,22 +29,26 @@ async function start({ port, data, demo }: ServeJobsOptions): Promise<RunningSer
   const known = knownOptions({
     port: readCountOption('--port', port, { low: 0, high: 65_535 }),
     dataFolder: data,
-    demo: demo === undefined ? undefined : () => readDemo(jobFile(demo)),
+    demo: demo === undefined ? undefined : () => soundDemo(demo),
   });
   try {
     return await startServer({ ...known, print: () => {} });
   } catch (error) {
-    throw expected(error) ?? error;
+    throw error instanceof CommandError ? error : (expected(error) ?? error);
   }
 }
 
-function jobFile(path: string): string {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true ? join(path, 'job.yaml') : path;
+/** Mistakes in the demo are told with their place, as `check` tells them. */
+async function soundDemo(path: string): Promise<Demo> {
+  const { file } = await requireJob(path);
+  return readDemo(file);
 }
 
 /** Errors that the server means for a person; anything else is a fault of ours. */
 function expected(error: unknown): CommandError | null {
   if (!(error instanceof Error)) return null;
+  if ('code' in error && error.code === 'ENOENT')
+    return new CommandError(`${error.message}.`, exitCode.unreadable);
   if (error.name === 'StartError' || error.name === 'StoreError')
     return new CommandError(error.message, exitCode.refused);
   return error.name === 'RequestRefusal' ? new CommandError(error.message, exitCode.unreadable) : null;

@@ -20,7 +20,8 @@ export interface StopSearch {
  * The rule: the end is where the speed falls to 0.5 m/s, carried on to rest. From there back, braking lasts as long as
  * the mean deceleration over the following second stays at 0.5 m/s² or more. Within that second the start is the
  * recorded brake signal where there is one, else the onset of deceleration by back-extrapolation (`estimateOnset`). A
- * traffic stop (`gentleBelow`) shows no step to extrapolate from: it starts at the last sample that was surely not braked
+ * traffic stop (`gentleBelow`) shows no step to extrapolate from, nor does a record with samples more than 1.5 s apart:
+ * it starts at the last sample that was surely not braked
  * (`onsetAtSample`). Held values are reduced to their real updates first; nothing is computed across a gap of more than half a second
  * (three usual samples where that is longer), a void fix or a jump of the clock.
  *

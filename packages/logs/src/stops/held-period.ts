@@ -29,6 +29,6 @@ export function heldPeriod(
     }
     since = i;
   }
-  if (rows.length < 4 || quantile(rows, 0.5) < 2) return null;
+  if (rows.length < 3 || quantile(rows, 0.5) < 2) return null;
   return quantile(times, 0.5);
 }

@@ -33,6 +33,8 @@ export interface StopContext {
 const leadIn = 1;
 /** Hz; slower samples don't show how the deceleration builds up. */
 const showsBuildUp = 10;
+/** s; with samples further apart no fit tells coasting from braking. */
+const slowestFit = 1.5;
 
 /**
  * Measures the stop that ends at a moment of rest.
@@ -68,7 +70,7 @@ export function measureStop(
   if (onset === null) return startMissing();
   const brake = brakeStart(table, context.brakes, onset.time);
   const fitted = described(context, { rest, number, brake, onset, estimate: onset });
-  const showsStep = fitted.meanDecelerationByDistance >= options.gentleBelow;
+  const showsStep = track.interval <= slowestFit && fitted.meanDecelerationByDistance >= options.gentleBelow;
   const seenBefore = onset.time - run.time[0]!;
   if (rough.index === 0 && (!showsStep || seenBefore < Math.max(0.5, track.interval))) return startMissing();
   const plain = onsetAtSample(run, rough, track.interval, onset);

@@ -1,27 +1,28 @@
+/** m/s; what is coarser than two km/h is no step of a record but too few different values to tell. */
+const coarsest = 0.6;
+const finest = 0.01;
+const enough = 20_000;
+
 /**
- * The step in which a channel is recorded: the smallest change between neighboring values, where all changes are
- * whole multiples of it.
- *
- * Assumes: that a real quantity changes by one step now and then.
+ * The step in which a channel is recorded: the smallest difference between any two of its values, where all values lie
+ * whole multiples of it apart.
  *
  * @param values - m/s, finite
- * @returns m/s; 0 where the changes have no common step of 0.01 m/s or more
+ * @returns m/s; 0 where no common step from 0.01 to 0.6 m/s shows
  */
-export function speedResolution(values: ArrayLike<number>): number {
+export function speedResolution(values: Float64Array): number {
+  const stride = Math.max(1, Math.ceil(values.length / enough));
+  const sorted = values.filter((_, index) => index % stride === 0).sort();
   let step = Infinity;
-  for (let i = 1; i < values.length; i += 1) {
-    const change = Math.abs(values[i]! - values[i - 1]!);
-    if (change > 0.005 && change < step) step = change;
+  for (let i = 1; i < sorted.length; i += 1) {
+    const difference = sorted[i]! - sorted[i - 1]!;
+    if (difference > finest / 2 && difference < step) step = difference;
+    else if (difference > 1e-6 && difference <= finest / 2) return 0;
   }
-  if (!Number.isFinite(step)) return 0;
-  let changes = 0;
-  let whole = 0;
-  for (let i = 1; i < values.length; i += 1) {
-    const change = Math.abs(values[i]! - values[i - 1]!);
-    if (change < 1e-9) continue;
-    changes += 1;
-    const steps = change / step;
-    if (Math.abs(steps - Math.round(steps)) < 0.05) whole += 1;
-  }
-  return step >= 0.01 && whole >= 0.95 * changes ? step : 0;
+  if (!(step >= finest * 0.999 && step <= coarsest)) return 0;
+  const whole = sorted.filter((value) => {
+    const steps = (value - sorted[0]!) / step;
+    return Math.abs(steps - Math.round(steps)) < 0.1;
+  });
+  return whole.length >= 0.95 * sorted.length ? step : 0;
 }

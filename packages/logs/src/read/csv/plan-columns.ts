@@ -4,7 +4,7 @@ import { listedChoices, type ColumnChoice, type ColumnChoices } from './column-c
 import type { ColumnPlan } from './column-plan.ts';
 import type { CsvDialect } from './csv-dialect.ts';
 import { guessQuantity, isBareBrake, type ColumnRole } from './guess-quantity.ts';
-import { headerField } from './header-field.ts';
+import { headerField, type HeaderField } from './header-field.ts';
 import { roleDimension } from './role-dimension.ts';
 import { sampleOf, type ColumnSample } from './column-sample.ts';
 import { unitScale } from './unit-scale.ts';
@@ -76,7 +76,7 @@ function guessedPlan(
   const label = labels[index]!;
   const rowUnit = unitOfRow(dialect, index);
   const parts = rowUnit === '' ? headerField(label, fitsRole) : { name: label, unit: rowUnit };
-  const guess = isBareBrake(parts.name) ? brakeRole(sample) : guessQuantity(parts.name);
+  const guess = isBareBrake(parts.name) ? brakeRole(sample) : guessed(parts);
   const isText = sample.isText && guess !== 'brake-switch' && guess !== 'time';
   if (isText) {
     issues.add('text-column', null, () => `Column '${label}' holds words; only its heading is kept.`, label);
@@ -84,6 +84,12 @@ function guessedPlan(
   }
   if (chosenRoles.has(guess)) return { ...nothing(index, label), unitAsRead: parts.unit };
   return scaled(index, label, guess, parts.unit, issues);
+}
+
+/** Degrees with a sign can only be a temperature, whatever the heading says; a bare degree sign is an angle. */
+function guessed({ name, unit }: HeaderField): ColumnRole {
+  const byName = guessQuantity(name);
+  return byName === 'unknown' && /^°\s?[CF]$/.test(unit) ? 'temperature' : byName;
 }
 
 function scaled(index: number, label: string, role: ColumnRole, unit: string, issues: IssueList): ColumnPlan {

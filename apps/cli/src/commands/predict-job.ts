@@ -37,7 +37,7 @@ export async function predictJob(
   const { job } = await requireJob(path);
   for (const id of options.setUp ?? []) requireSetUp(job, id);
   const prediction = predict(job, { ...known, units: options.units });
-  const look = { units: options.units, path, assumed: options.assumed === true };
+  const look = { units: options.units, assumed: options.assumed === true };
   terminal.out(options.json === true ? jsonText(prediction) : predictionText(prediction, look, terminal));
   return exitCode.ok;
 }

@@ -1,6 +1,7 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { logReport } from '@standstill/workshop';
 import { noise } from '../noise.testing.ts';
 import { realCommand, repository } from '../standstill.testing.ts';
 import { stopsLog } from '../stops-log.testing.ts';
@@ -22,7 +23,7 @@ interface Stop {
 
 function stopsIn(out: string): readonly Stop[] {
   const [report] = JSON.parse(out) as readonly { readonly kind: string; readonly stops: readonly Stop[] }[];
-  expect(report?.kind).toBe('log-report');
+  expect(logReport.safeParse(report).error).toBeUndefined();
   return report?.stops ?? [];
 }
 

@@ -14,17 +14,22 @@ export function assumedLines(assumed: readonly AssumedValue[], colors: Colors): 
 }
 
 /** How many values were assumed of what, where the whole list would bury the answer. */
-export function assumedSummary(assumed: readonly AssumedValue[], job: string): string[] {
+export function assumedSummary(assumed: readonly AssumedValue[]): string[] {
   if (assumed.length === 0) return [];
   const counts = new Map<string, number>();
   for (const { path } of assumed) counts.set(ownerOf(path), (counts.get(ownerOf(path)) ?? 0) + 1);
   const owners = [...counts].map(([owner, count]) => `${owner} ${count}`).join(', ');
   const start = assumed.length === 1 ? 'One value was assumed' : `${assumed.length} values were assumed`;
-  return [`${start} (${owners}). "standstill check ${job}" lists them with their reasons.`];
+  return [`${start} (${owners}); --assumed lists them with their reasons.`];
 }
 
-/** `parts.road-tire.peakFriction` is of the road tire, `car.dragArea` of the car. */
+const owners: Readonly<Record<string, string>> = {
+  car: 'car',
+  parts: 'parts',
+  setUps: 'set-ups',
+  conditions: 'road and test',
+};
+
 function ownerOf(path: string): string {
-  const [first = '', second = ''] = path.split('.');
-  return first === 'parts' ? second : first;
+  return owners[path.split('.')[0] ?? ''] ?? 'driver and other';
 }

@@ -1,5 +1,5 @@
-import type { UnitSystem } from '@standstill/units';
-import type { Prediction, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
+import { fromUnit, type UnitSystem } from '@standstill/units';
+import type { Estimate, Prediction, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
 import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
@@ -9,7 +9,7 @@ import { warningLines } from './warning-lines.ts';
 /** A prediction for a person: the answer, dangers, the table, what each part buys, the other warnings, what was assumed. */
 export function predictionText(
   prediction: Prediction,
-  { units, path, assumed }: { readonly units: UnitSystem; readonly path: string; readonly assumed: boolean },
+  { units, assumed }: { readonly units: UnitSystem; readonly assumed: boolean },
   terminal: Terminal,
 ): string {
   const print = quantityPrinter(units);
@@ -23,7 +23,7 @@ export function predictionText(
     ...prediction.differences.map((difference) => differenceLines(difference, prediction, print, terminal)),
     prediction.budgets.map(({ sentence }) => sentence),
     warningLines(warnings, ['caution', 'note'], colors),
-    assumed ? assumedLines(prediction.assumed, colors) : assumedSummary(prediction.assumed, path),
+    assumed ? assumedLines(prediction.assumed, colors) : assumedSummary(prediction.assumed),
   ]
     .filter((block) => block.length > 0)
     .map((block) => block.join('\n'))
@@ -39,6 +39,11 @@ function conditions(
   return `${job}: one stop from ${speed}, foot at ${force}, ${surface} road. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
 }
 
+/** Prints whole percent. */
+const wholePercent = 0.02;
+/** m; prints whole feet or tenths of a meter. */
+const twoFeet = 0.6096;
+
 type Row = readonly [label: string, cell: (setUp: SetUpPrediction, print: QuantityPrinter) => string];
 
 const rows: readonly Row[] = [
@@ -50,7 +55,7 @@ const rows: readonly Row[] = [
   ],
   ['Limited by', ({ limitedBy }) => limitedBy],
   [
-    'Pedal force at the tires’ limit',
+    "Pedal force at the tires' limit",
     ({ pedalForceAtLimit_N }, print) => print.estimate(pedalForceAtLimit_N, 'force'),
   ],
   ['Pedal travel', ({ pedalTravel_m }, print) => print.estimate(pedalTravel_m, 'travel')],
@@ -68,24 +73,47 @@ const rows: readonly Row[] = [
   ['Rear rotor, hottest', ({ rearRotorPeak_C }, print) => print.estimate(rearRotorPeak_C, 'temperature')],
   ['Last of the repeated stops', lastStop],
   ['Axle that locks first', ({ balance }) => balance.firstToLock],
-  ['… at', ({ balance }, print) => print.estimate(balance.lockDeceleration_g, 'ratio') + ' g'],
-  ['Draws with the rear first', ({ balance }, print) => print.quantity(balance.rearFirstShare, 'share')],
-  ['Brake force at the front', ({ balance }, print) => print.quantity(balance.frontForceShare, 'share')],
+  [
+    '… at',
+    ({ balance }, print) => print.estimate(lockDeceleration(balance.lockDeceleration_g), 'deceleration'),
+  ],
+  [
+    'Draws with the rear first',
+    ({ balance }, print) => print.quantity(balance.rearFirstShare, 'share', wholePercent),
+  ],
+  [
+    'Brake force at the front',
+    ({ balance }, print) => print.quantity(balance.frontForceShare, 'share', wholePercent),
+  ],
 ];
 
-function lastStop({ repeatedStops }: SetUpPrediction, print: QuantityPrinter): string {
+/** Of the last repeated stop only the middle is known; it is at least as unsure as the first. */
+function lastStop(
+  { repeatedStops, distance_m, frontRotorPeak_C }: SetUpPrediction,
+  print: QuantityPrinter,
+): string {
   const last = repeatedStops.at(-1);
   if (last === undefined) return '–';
-  const distance = print.quantity(last.distance_m, 'stopping-distance');
-  return `stop ${last.stop}: ${distance}, front rotor ${print.quantity(last.frontRotorPeak_C, 'temperature')}`;
+  const distance = print.quantity(last.distance_m, 'stopping-distance', halfWidth(distance_m));
+  const heat = print.quantity(last.frontRotorPeak_C, 'temperature', halfWidth(frontRotorPeak_C));
+  return `stop ${last.stop}: ${distance}, front rotor ${heat}`;
+}
+
+/** The result is over g; people read decelerations in their own unit. */
+function lockDeceleration(overG: Estimate | null): Estimate | null {
+  if (overG === null) return null;
+  const { value, low, high } = overG;
+  const [middle, least, most] = [value, low, high].map((each) => fromUnit(each, 'g', 'acceleration'));
+  return { value: middle ?? NaN, low: least ?? NaN, high: most ?? NaN };
+}
+
+function halfWidth({ low, high }: Estimate): number {
+  return (high - low) / 2;
 }
 
 function setUpTable(setUps: readonly SetUpPrediction[], print: QuantityPrinter, terminal: Terminal): string {
   const head = ['', ...setUps.map(({ id, title }) => (title === '' ? id : title))];
-  const cells = rows.map(([label, cell]) => [
-    label,
-    ...setUps.map((setUp) => cell(setUp, print).replace('– g', '–')),
-  ]);
+  const cells = rows.map(([label, cell]) => [label, ...setUps.map((setUp) => cell(setUp, print))]);
   return textTable(head, cells, terminal);
 }
 
@@ -97,18 +125,18 @@ function differenceLines(
 ): string[] {
   const title = (wanted: string): string => setUps.find((setUp) => setUp.id === wanted)?.title ?? wanted;
   const whole = `${title(id)} against ${title(against)}: ${print.difference(distance_m, 'stopping-distance')}`;
-  const halfWidth = (distance_m.high - distance_m.low) / 2;
-  const parts = byPart.map((part) => [
-    `  ${part.title}`,
-    signed(print.quantity(part.distance_m, 'stopping-distance', halfWidth), part.distance_m),
-  ]);
-  const table =
-    parts.length === 0
-      ? []
-      : [textTable(['  Part', 'buys (minus is shorter)'], parts, { ...terminal, width: Infinity })];
-  return [terminal.colors.bold(whole), verdict, ...table];
+  return [terminal.colors.bold(whole), verdict, ...partTable(byPart, print, terminal)];
 }
 
-function signed(text: string, value: number): string {
-  return value > 0 && !/^0(?:\.0*)? /u.test(text) ? `+${text}` : realMinus(text);
+/** The split sums to the middle of the difference; parts that buy nothing are named by the verdict. */
+function partTable(byPart: SetUpDifference['byPart'], print: QuantityPrinter, terminal: Terminal): string[] {
+  if (byPart.length === 0) return [];
+  const sum = byPart.reduce((total, { distance_m }) => total + distance_m, 0);
+  const buys = (meters: number): string => {
+    const text = realMinus(print.quantity(meters, 'stopping-distance', twoFeet));
+    return meters > 0 && !/^0(?:\.0*)? /u.test(text) ? `+${text}` : text;
+  };
+  const parts = byPart.map(({ title, distance_m }) => [`  ${title}`, buys(distance_m)]);
+  const rowsWithSum = [...parts, ['  together', buys(sum)]];
+  return [textTable(['  Part', 'buys (minus is shorter)'], rowsWithSum, { ...terminal, width: Infinity })];
 }

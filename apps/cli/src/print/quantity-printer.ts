@@ -47,8 +47,13 @@ export function quantityPrinter(system: UnitSystem): QuantityPrinter {
 function withInterval({ value, low, high }: Estimate, unit: string, kind: QuantityKind): string {
   const { dimension } = quantityKinds[kind];
   const place = lastPlace((toUnit(high, unit, dimension) - toUnit(low, unit, dimension)) / 2);
-  const range = formatRange({ low, high }, unit, dimension).replace(` ${unit}`, '');
+  const range = withoutUnit(formatRange({ low, high }, unit, dimension), unit);
   return withUnit(`${printNumber(toUnit(value, unit, dimension), place)} (${range})`, unit);
+}
+
+/** A plain number has no unit to take off. */
+function withoutUnit(text: string, unit: string): string {
+  return text.endsWith(` ${unit}`) && unit !== '1' ? text.slice(0, -unit.length - 1) : text;
 }
 
 /** Where signs matter, minus is a minus and not a hyphen. */

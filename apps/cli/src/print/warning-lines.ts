@@ -3,7 +3,7 @@ import type { Colors } from '../surface/terminal.ts';
 
 const words = { danger: 'DANGER', caution: 'Caution', note: 'Note' } as const;
 
-/** Warnings of the given severities, a line each, the worst first. The word says what the color says. */
+/** Warnings of the given severities, a line each, the worst first. The word says what the color says; the message names what it is about. */
 export function warningLines(
   warnings: readonly Warning[],
   severities: readonly Warning['severity'][],
@@ -17,9 +17,6 @@ export function warningLines(
   return severities.flatMap((severity) =>
     warnings
       .filter((warning) => warning.severity === severity)
-      .map(({ about, message }) => {
-        const subject = about === undefined ? '' : ` (${about})`;
-        return `${paint[severity](`${words[severity]}${subject}:`)} ${message}`;
-      }),
+      .map(({ message }) => `${paint[severity](`${words[severity]}:`)} ${message}`),
   );
 }

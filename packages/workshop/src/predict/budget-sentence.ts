@@ -1,8 +1,9 @@
 import type { UnitSystem } from '@standstill/units';
 import type { StopBudgetResult } from '../results/prediction.ts';
 import { listOf } from '../words/list-of.ts';
+import { lowered } from '../words/lowered.ts';
 import { speaker } from '../words/speaker.ts';
-import { trifles } from './verdict.ts';
+import { trifles } from './trifles.ts';
 
 interface BudgetSentenceInput {
   readonly budget: Omit<StopBudgetResult, 'sentence'>;
@@ -21,7 +22,7 @@ export function budgetSentence({ budget, title, speed, units }: BudgetSentenceIn
   const start = `${title}: of ${feet(budget.total_m)} from ${say.plain(speed, 'speed')}, ${feet(budget.ideal_m)} are the least that these tires allow`;
   if (told.length === 0) return `${start}; the rest is spread too thin to name.`;
   const parts = told.map(({ title: effect, distance_m }) => {
-    const what = effect.charAt(0).toLowerCase() + effect.slice(1);
+    const what = lowered(effect);
     return distance_m > 0 ? `${what} takes ${feet(distance_m)}` : `${what} gives back ${feet(distance_m)}`;
   });
   return `${start}; ${listOf(parts)}.`;

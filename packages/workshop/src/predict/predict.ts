@@ -18,6 +18,7 @@ import { stopBudgetResult } from './stop-budget-result.ts';
 import { verdict } from './verdict.ts';
 import type { VerdictInput } from './verdict.ts';
 import { antilockChange } from './warnings/antilock-change.ts';
+import { inOrder } from './warnings/in-order.ts';
 import { jobNotes, modelNotes } from './warnings/model-notes.ts';
 import { pedalWarnings } from './warnings/pedal-warnings.ts';
 import { rearFirst } from './warnings/rear-first.ts';
@@ -79,23 +80,22 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
   if (first === undefined) throw new RangeError('the job has no set-up');
   const changes = others.map((other) => changeOf(first, other, units));
   const surface = job.conditions.surface;
-  const warnings = ordered([
-    ...cases.flatMap((one) => one.warnings),
-    ...others.flatMap((other) => antilockWarning(first, other)),
-    ...jobNotes(surface, draws, dropped),
-  ]);
+  const warnings = inOrder(
+    [
+      ...cases.flatMap((one) => one.warnings),
+      ...others.flatMap((other) => antilockWarning(first, other)),
+      ...jobNotes(surface, draws, dropped),
+    ],
+    cases.length,
+  );
   const { speed } = first.settled;
   const pedalForce = first.settled.foot.force;
-  const withTires = others
-    .filter((other) => changesTires(first.setUp, other.setUp))
-    .map(({ setUp }) => setUp.id);
   return {
     kind: 'prediction',
     version: 1,
     sentence: predictionSentence({
-      first: first.prediction,
+      setUps: cases.map(({ prediction }) => prediction),
       changes,
-      withTires,
       warnings,
       speed,
       pedalForce,
@@ -168,6 +168,8 @@ function changeOf(reference: Case, changed: Case, units: UnitSystem): VerdictInp
     reference: reference.prediction,
     changed: changed.prediction,
     difference: setUpDifference(changed.sampling, reference.sampling, byPart),
+    sameTires: !slots.some((slot) => slot === 'frontTire' || slot === 'rearTire'),
+    rearLocksFirst: changed.warnings.some(({ code }) => code === 'rear-locks-first'),
     speed: reference.settled.speed,
     pedalForce: reference.settled.foot.force,
     units,
@@ -178,15 +180,4 @@ function antilockWarning(reference: Case, changed: Case): Warning[] {
   const { id, title } = changed.setUp;
   const warning = antilockChange(id, title, reference.settled, changed.settled);
   return warning === null ? [] : [warning];
-}
-
-function changesTires(reference: JobSetUp, changed: JobSetUp): boolean {
-  return changedParts(reference, changed).some((slot) => slot === 'frontTire' || slot === 'rearTire');
-}
-
-const severities = ['danger', 'caution', 'note'] as const;
-
-/** Dangers first. */
-function ordered(warnings: readonly Warning[]): Warning[] {
-  return warnings.toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }

@@ -11,7 +11,7 @@ const titles: Readonly<Record<StopEffect, string>> = {
   'build-up': 'Pressure build-up',
   torque: 'Brake torque short of the tires',
   balance: 'Front/rear balance',
-  'lock control': 'ABS cycling or the driver at the lock limit',
+  'lock control': 'ABS cycling',
   'load sensitivity': 'Load sensitivity of the tires',
   heat: 'Heat in the pads',
 };
@@ -27,11 +27,16 @@ export function stopBudgetResult(
     id,
     ideal_m: idealDistance,
     total_m: distance,
-    shares: shares.map((share) => ({
-      effect: share.effect,
-      title: titles[share.effect],
-      distance_m: share.distance,
+    shares: shares.map(({ effect, distance: share }) => ({
+      effect,
+      title: titleOf(effect, settled),
+      distance_m: share,
     })),
   };
   return { ...budget, sentence: budgetSentence({ budget, title, speed: settled.speed, units }) };
+}
+
+function titleOf(effect: StopEffect, { setUp }: Settled): string {
+  if (effect === 'lock control' && setUp.antilock.kind === 'none') return 'Driver short of the lock limit';
+  return titles[effect];
 }

@@ -2,15 +2,22 @@ import type { UnitSystem } from '@standstill/units';
 import type { SetUpDifference, SetUpPrediction } from '../results/prediction.ts';
 import { changeOf } from '../words/change.ts';
 import { listOf } from '../words/list-of.ts';
-import { nameInSentence } from '../words/name-in-sentence.ts';
-import { plural } from '../words/plural.ts';
+import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
+import { subjectOf } from '../words/subject-of.ts';
+import { distanceWords } from './distance-words.ts';
+import { heatWords } from './heat-words.ts';
+import { trifles } from './trifles.ts';
 
 export interface VerdictInput {
   readonly reference: SetUpPrediction;
   readonly changed: SetUpPrediction;
   readonly difference: Omit<SetUpDifference, 'verdict'>;
+  /** True where the tires stay the same. */
+  readonly sameTires: boolean;
+  /** Where a rear-first lock is found with the central values. */
+  readonly rearLocksFirst: boolean;
   /** m/s. */
   readonly speed: number;
   /** N. */
@@ -18,15 +25,14 @@ export interface VerdictInput {
   readonly units: UnitSystem;
 }
 
-/** Sizes under which nobody in the car would notice (assumed): m, N, m of pedal travel. */
-export const trifles = { distance: 0.3, force: 10, travel: 0.003, partDistance: 0.1 } as const;
-
 /** What a set-up buys, what it does not, and what it makes worse: the trade's plain words, no more than the interval. */
 export function verdict(input: VerdictInput): string {
   const say = speaker(input.units);
   const sentences = [
-    `${nameInSentence(input.changed.title)} ${distanceWords(input, say)}.`,
+    input.rearLocksFirst ? 'DANGER: the rear wheels lock first; do not drive it like this.' : '',
+    `${subjectOf(input.changed.title, input.sameTires).name} ${distanceWords(input, say)}.`,
     limitWords(input, say),
+    balanceWords(input),
     effortWords(input, say),
     travelWords(input, say),
     heatWords(input, say),
@@ -35,75 +41,53 @@ export function verdict(input: VerdictInput): string {
   return sentences.filter((sentence) => sentence !== '').join(' ');
 }
 
-/** What happens to the distance: `saves 3 to 9 ft from 60 mph`. */
-export function distanceWords({ difference, speed }: VerdictInput, say: Speaker): string {
-  const from = `from ${say.plain(speed, 'speed')}`;
-  const change = changeOf(difference.distance_m, trifles.distance);
-  const feet = (low: number, high: number): string => say.range(low, high, 'stopping-distance');
-  switch (change.kind) {
-    case 'less':
-      return `saves ${feet(change.least, change.most)} ${from}`;
-    case 'more':
-      return `lengthens the stop ${from} by ${feet(change.least, change.most)}`;
-    case 'none':
-      return `does not change the stop ${from}: less than ${say.plain(trifles.distance, 'stopping-distance')} either way`;
-    case 'open':
-      return `may do anything ${from} between ${feet(change.less, change.less)} shorter and ${feet(change.more, change.more)} longer: no gain to promise`;
-  }
-}
-
 function limitWords({ reference, changed, pedalForce }: VerdictInput, say: Speaker): string {
   const at = `at ${say.plain(pedalForce, 'force')}`;
   const before = reference.limitedBy !== 'brake torque';
   const after = changed.limitedBy !== 'brake torque';
   if (before && after)
-    return `Before and after the tires are the limit ${at}: more brake can't shorten this stop, only grip can.`;
+    return `Before and after the tires are the limit ${at}: more brake can't shorten this stop, only grip or a better balance can.`;
   if (after) return `Before, the brakes are the limit ${at}; with it the tires are.`;
   if (before) return `With it the brakes no longer reach the tires' limit ${at}: that takes a harder push.`;
   return `Before and after the brakes are the limit ${at}: the tires have grip left for a harder push.`;
 }
 
+/** g by which the first lock must move to be worth a sentence (assumed). */
+const worthSaying = 0.03;
+
+/** A first lock that comes earlier is what a badly matched kit costs. */
+function balanceWords({ reference, changed }: VerdictInput): string {
+  const [before, after] = [reference.balance, changed.balance];
+  if (before.lockDeceleration_g === null || after.lockDeceleration_g === null) return '';
+  const [z0, z1] = [before.lockDeceleration_g.value, after.lockDeceleration_g.value];
+  const sameAxle = before.firstToLock === after.firstToLock;
+  if (sameAxle && Math.abs(z1 - z0) < worthSaying) return '';
+  const was = sameAxle ? `${z0.toFixed(2)} g` : `the ${before.firstToLock} ones at ${z0.toFixed(2)} g`;
+  const matched = z1 < z0 - worthSaying ? ': front and rear match less well than before' : '';
+  return `It moves the balance: the ${after.firstToLock} wheels are the first at their limit, at ${z1.toFixed(2)} g instead of ${was}${matched}.`;
+}
+
 function effortWords({ difference }: VerdictInput, say: Speaker): string {
   if (difference.pedalForceAtLimit_N === null) return '';
   const change = changeOf(difference.pedalForceAtLimit_N, trifles.force);
-  if (change.kind === 'less' || change.kind === 'more') {
-    return `The tires' limit takes ${say.range(change.least, change.most, 'force')} ${change.kind} on the pedal.`;
-  }
-  return '';
+  if (change.kind !== 'less' && change.kind !== 'more') return '';
+  return `The tires' limit takes ${say.range(change.least, change.most, 'force')} ${change.kind} on the pedal.`;
 }
 
 function travelWords({ difference }: VerdictInput, say: Speaker): string {
   const change = changeOf(difference.pedalTravel_m, trifles.travel);
+  const range = signedRange(difference.pedalTravel_m, 'travel', say);
   if (change.kind === 'none') return 'The pedal travel stays what it is.';
-  if (change.kind === 'open') return 'Whether the pedal gets longer or shorter can not be told.';
-  const way = change.kind === 'more' ? 'longer' : 'shorter';
-  return `The pedal gets ${say.range(change.least, change.most, 'travel')} ${way}.`;
-}
-
-function heatWords({ reference, changed, difference }: VerdictInput, say: Speaker): string {
-  const [last, lastBefore] = [changed.repeatedStops.at(-1), reference.repeatedStops.at(-1)];
-  if (last === undefined || lastBefore === undefined || last.stop < 2) return '';
-  const change = changeOf(difference.lastRepeatedStop_m, trifles.distance);
-  const feet = (low: number, high: number): string => say.range(low, high, 'stopping-distance');
-  const stop = `After ${plural(last.stop, 'stop')} in a row`;
-  const heat = `front rotors reach about ${say.plain(last.frontRotorPeak_C, 'temperature')} instead of ${say.plain(lastBefore.frontRotorPeak_C, 'temperature')}`;
-  switch (change.kind) {
-    case 'less':
-      return `${stop} the last one is ${feet(change.least, change.most)} shorter; ${heat}.`;
-    case 'more':
-      return `${stop} the last one is ${feet(change.least, change.most)} longer; ${heat}.`;
-    case 'none':
-      return `${stop} the last one is no different; ${heat}.`;
-    case 'open':
-      return `${stop} no difference of the last one can be promised; ${heat}.`;
-  }
+  if (change.kind === 'less' || change.kind === 'more') return `The pedal gets ${range}.`;
+  return `No sure change of pedal travel (${range}).`;
 }
 
 /** Parts that change nothing are named: money that stays in the customer's pocket. */
 function idlePartWords({ difference }: VerdictInput): string {
-  const idle = difference.byPart.filter(({ distance_m }) => Math.abs(distance_m) < trifles.partDistance);
-  if (idle.length === 0 || difference.byPart.length < 2) return '';
-  if (idle.length === difference.byPart.length) return 'None of its parts changes this distance.';
+  const { byPart } = difference;
+  const idle = byPart.filter(({ distance_m }) => Math.abs(distance_m) < trifles.partDistance);
+  if (idle.length === 0 || byPart.length < 2) return '';
+  if (idle.length === byPart.length) return 'None of its parts changes the distance of one stop.';
   const titles = listOf(idle.map(({ title }) => title));
-  return `Of its parts, ${titles} change nothing in the distance.`;
+  return `Of its parts these change nothing in the distance of one stop: ${titles}.`;
 }

@@ -1,8 +1,8 @@
 import type { StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import { plural } from '../words/plural.ts';
+import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
-import type { Speaker } from '../words/speaker.ts';
 
 /** Chance by luck above which a difference is not called real. */
 const level = 0.05;
@@ -15,19 +15,10 @@ export function comparisonSentence(compared: StopSetComparison, units: UnitSyste
   const mean = `mean ${say.central(before.mean, 'stopping-distance')} before, ${say.central(after.mean, 'stopping-distance')} after`;
   const basis = `(${mean}; ${plural(before.distances.length, 'stop')} before, ${after.distances.length} after)`;
   if (!shown(compared)) {
-    const ends = [difference.low, difference.high].map((end) => endWords(end, difference, say));
-    return `${from} these stops show no sure difference: it lies between ${ends.join(' and ')} ${basis}.`;
+    const range = signedRange(difference, 'stopping-distance', say);
+    return `${from} these stops show no sure difference: ${range} ${basis}.`;
   }
-  const way = difference.value < 0 ? 'shorter' : 'longer';
-  const size = say.range(Math.abs(difference.low), Math.abs(difference.high), 'stopping-distance');
-  return `${from} the car now stops ${size} ${way} on average ${basis}.`;
-}
-
-function endWords(end: number, { low, high }: StopSetComparison['difference'], say: Speaker): string {
-  const half = (high - low) / 2;
-  const size = Math.abs(end);
-  const text = say.central({ value: size, low: size - half, high: size + half }, 'stopping-distance');
-  return `${text} ${end < 0 ? 'shorter' : 'longer'}`;
+  return `${from} the car now stops ${signedRange(difference, 'stopping-distance', say)} on average ${basis}.`;
 }
 
 /**

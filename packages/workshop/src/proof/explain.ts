@@ -3,7 +3,7 @@ import type { StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { Estimate } from '../results/estimate.ts';
 import type { Comparison } from '../results/log-report.ts';
-import { nameInSentence } from '../words/name-in-sentence.ts';
+import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import { shown } from './comparison-sentence.ts';
@@ -80,31 +80,19 @@ function explanation(
   say: Speaker,
 ): string {
   const { expected_m: expected, explainedShare, unexplained_m: unexplained } = result;
-  const said = `${nameInSentence(result.setUp)} was expected to change the stop by ${signedRange(expected, say)}`;
+  const said = `The model expects of "${result.setUp}" a stop ${signedRange(expected, 'stopping-distance', say)}`;
   if (explainedShare === null) {
     return `${said}; the measured change can't be told from zero, so no share of it can be named.`;
   }
-  const measured = signedRange(compared.difference, say);
+  const measured = signedRange(compared.difference, 'stopping-distance', say);
   const left = unexplained.low > 0 || unexplained.high < 0;
   if (!left) return `${said}; measured is ${measured}: the two agree within what is known.`;
   const share = shareWords(explainedShare);
-  return `${said}; measured is ${measured}: the brakes can explain ${share} of it. The rest (${signedRange(unexplained, say)}) is tires, surface, driver or warm-up.`;
+  return `${said}; measured is ${measured}: the brakes can explain ${share} of it. The rest (${signedRange(unexplained, 'stopping-distance', say)}) is tires, surface, driver or warm-up.`;
 }
 
 function shareWords({ low, high }: Estimate): string {
   const [least, most] = [Math.max(0, low), Math.max(0, high)].map((share) => Math.round(100 * share));
   if (most === 0) return 'none';
   return least === most ? `about ${least} %` : `${least} to ${most} %`;
-}
-
-/** `9 ft to 3 ft shorter`, `2 ft shorter to 4 ft longer`. */
-function signedRange({ low, high }: Estimate, say: Speaker): string {
-  const half = (high - low) / 2;
-  if (low >= 0 || high <= 0) {
-    const way = low >= 0 && high > 0 ? 'longer' : 'shorter';
-    return `${say.range(Math.abs(low), Math.abs(high), 'stopping-distance')} ${way}`;
-  }
-  const end = (size: number): string =>
-    say.central({ value: size, low: size - half, high: size + half }, 'stopping-distance');
-  return `${end(-low)} shorter to ${end(high)} longer`;
 }

@@ -51,8 +51,8 @@ function rates(before: readonly LogReport[], after: readonly LogReport[]): strin
 }
 
 function usualRate(reports: readonly LogReport[]): number | null {
-  const rates = counted(reports).map(({ sampleRate_Hz }) => sampleRate_Hz);
-  return rates.length === 0 ? null : Math.min(...rates);
+  const all = counted(reports).map(({ sampleRate_Hz }) => sampleRate_Hz);
+  return all.length === 0 ? null : Math.min(...all);
 }
 
 function round(rate: number): string {

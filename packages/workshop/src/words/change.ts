@@ -1,24 +1,28 @@
 import type { Estimate } from '../results/estimate.ts';
 
-/** What an interval of a change lets one say. */
+/** What an interval of a change lets one say; sizes are positive. */
 export type Change =
-  /** The whole interval is on one side of zero, and more than a trifle. */
+  /** The whole interval is on one side of zero, and more than a trifle reaches there. */
   | { readonly kind: 'less' | 'more'; readonly least: number; readonly most: number }
+  /** From a trifle either way to more than that on one side. */
+  | { readonly kind: 'perhaps-less' | 'perhaps-more'; readonly most: number }
   /** The whole interval is a trifle. */
   | { readonly kind: 'none' }
-  /** The interval holds zero and more than a trifle beside it. */
-  | { readonly kind: 'open'; readonly less: number; readonly more: number };
+  /** More than a trifle on both sides of zero. */
+  | { readonly kind: 'open' };
 
 /**
  * Says what an interval of a change lets one say: never more than both of its ends.
  *
  * @param change - with the change with its 95 % interval, any unit
  * @param trifle - size under which nobody would notice, in the unit of the change
- * @returns less, more, nothing, or that it can't be told; sizes are positive, in the unit of the change
+ * @returns the kind of change; sizes in the unit of the change
  */
-export function changeOf({ low, high }: Estimate, trifle: number): Change {
-  if (Math.abs(low) <= trifle && Math.abs(high) <= trifle) return { kind: 'none' };
+export function changeOf({ low, high }: Pick<Estimate, 'low' | 'high'>, trifle: number): Change {
+  if (low >= -trifle && high <= trifle) return { kind: 'none' };
   if (high < 0) return { kind: 'less', least: -high, most: -low };
   if (low > 0) return { kind: 'more', least: low, most: high };
-  return { kind: 'open', less: Math.max(0, -low), more: Math.max(0, high) };
+  if (high <= trifle) return { kind: 'perhaps-less', most: -low };
+  if (low >= -trifle) return { kind: 'perhaps-more', most: high };
+  return { kind: 'open' };
 }

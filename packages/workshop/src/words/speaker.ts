@@ -6,6 +6,8 @@ import type { Estimate } from '../results/estimate.ts';
 export interface Speaker {
   /** `60 mph`. */
   readonly plain: (value: number, kind: QuantityKind) => string;
+  /** `1 ft`: one digit, for limits of notice. */
+  readonly rough: (value: number, kind: QuantityKind) => string;
   /** `118 ft`, rounded to what the interval supports. */
   readonly central: (estimate: Estimate, kind: QuantityKind) => string;
   /** `3 to 9 ft`; ends may come in any order and sign. */
@@ -23,6 +25,8 @@ export function speaker(system: UnitSystem): Speaker {
   return {
     plain: (value, kind) =>
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits: 3 }),
+    rough: (value, kind) =>
+      formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits: 1 }),
     central: ({ value, low, high }, kind) =>
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: (high - low) / 2 }),
     range: (low, high, kind) =>

@@ -33,9 +33,9 @@ export function antilockChange(
   if (!hasControl(reference.setUp) && !hasControl(changed.setUp)) return null;
   const changes = calibrationChanges(reference, changed);
   const beyond = changes.filter(({ change }) => Math.abs(change) > marked);
-  const any = changes.some(({ change }) => Math.abs(change) >= 0.005);
-  if (!any) return null;
-  const listed = listOf(changes.map(({ title: what, change }) => `${what} ${percent(change)}`));
+  const moved = changes.filter(({ change }) => Math.abs(change) >= 0.005);
+  if (moved.length === 0) return null;
+  const listed = listOf(moved.map(({ title: what, change }) => `${what} ${percent(change)}`));
   const mark =
     beyond.length === 0
       ? 'all within ±10 % (assumed limit)'
@@ -45,7 +45,7 @@ export function antilockChange(
     severity: beyond.length > 0 ? 'caution' : 'note',
     about: id,
     message:
-      `${title} changes what ABS, EBD and stability control were calibrated to: ${listed}; ${mark}. ` +
+      `${title}: ABS, EBD and stability control were calibrated to other figures: ${listed}; ${mark}. ` +
       'Nothing here says that they still work as approved: check on low grip, on a closed course, before the car goes back on the road.',
   };
 }
@@ -90,5 +90,5 @@ function volume(brake: AxleBrake, { fluid }: SetUp): number {
 
 function percent(change: number): string {
   const rounded = Math.round(100 * change);
-  return rounded === 0 ? '±0 %' : `${rounded > 0 ? '+' : '−'}${Math.abs(rounded)} %`;
+  return `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} %`;
 }

@@ -1,0 +1,174 @@
+import { quantityKinds, toUnit, unitsOf } from '@standstill/units';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawSheet } from '../draws/draw-sheet.ts';
+import { knownsOf } from '../draws/knowns-of.ts';
+import type { JobDocument } from '../job/document/job-document.ts';
+import type { QuantityInput } from '../job/document/quantity-input.ts';
+import { readQuantity } from '../job/document/read-quantity.ts';
+import { exampleJobText } from '../job/example-job.testing.ts';
+import { carFacts } from '../job/facts/car-facts.ts';
+import type { Fact } from '../job/facts/fact.ts';
+import { caliperFacts, padFacts, pedalFacts, rotorFacts } from '../job/facts/part-facts.ts';
+import type { Job } from '../job/job.ts';
+import { readJob } from '../job/reading/read-job.ts';
+import { readJobDocument } from '../job/reading/read-job-document.ts';
+import { predict } from './predict.ts';
+import { sampleSetUps } from './sample-set-ups.ts';
+
+const example = readJob(exampleJobText, { file: 'job.yaml' });
+if (!example.ok) throw new Error('the example job is not a job');
+const { job, document } = example;
+
+describe('pairing', () => {
+  it('takes what two set-ups share out of their difference', () => {
+    const setUpIds = ['as-found', 'front-kit'];
+    const input = { job, setUpIds, overrides: {}, draws: 400 };
+    const paired = sampleSetUps({ ...input, seed: 1 });
+    const other = sampleSetUps({ ...input, seed: 2 });
+    const asFound = paired.bySetUp[0]?.distance ?? new Float64Array();
+    const kit = paired.bySetUp[1]?.distance ?? new Float64Array();
+    const kitApart = other.bySetUp[1]?.distance ?? new Float64Array();
+    const together = variance(kit.map((value, row) => value - (asFound[row] ?? NaN)));
+    const apart = variance(kitApart.map((value, row) => value - (asFound[row] ?? NaN)));
+    console.log(
+      `variance of the difference: paired ${together.toFixed(3)} m², unpaired ${apart.toFixed(3)} m²`,
+    );
+    expect(together).toBeLessThan(apart / 20);
+  });
+
+  it('leaves no difference at all between two set-ups of the same parts', () => {
+    const twin = {
+      ...document,
+      setUps: { ...document.setUps, twin: { title: 'Twin', basedOn: 'as-found' } },
+    };
+    const [difference] = predict(jobOf(twin), { draws: 60, setUps: ['as-found', 'twin'] }).differences;
+    expect(difference).toMatchObject({
+      distance_m: { value: 0, low: 0, high: 0 },
+      pedalTravel_m: { value: 0, low: 0, high: 0 },
+      lastRepeatedStop_m: { value: 0, low: 0, high: 0 },
+      byPart: [],
+    });
+  });
+});
+
+describe('draws', () => {
+  it('have the value as mean and the spread as standard deviation, inside the range', () => {
+    const knowns = knownsOf(job, ['as-found', 'front-kit', 'hoses-only']);
+    expect(knowns.length).toBeGreaterThan(80);
+    const sheet = drawSheet({ knowns, draws: 400, seed: 5 });
+    for (const known of knowns) {
+      const values = Float64Array.from(sheet, (draw) => draw(known));
+      expect(Math.min(...values)).toBeGreaterThanOrEqual(known.low);
+      expect(Math.max(...values)).toBeLessThanOrEqual(known.high);
+      const reach = 3.5 * known.spread;
+      if (known.value - reach < known.low || known.value + reach > known.high) continue; // cut by its range
+      expect(Math.abs(mean(values) - known.value)).toBeLessThan(0.01 * known.spread);
+      expect(Math.abs(Math.sqrt(variance(values)) / known.spread - 1)).toBeLessThan(0.02);
+    }
+  });
+
+  it('hold the central stop, and widen with the spreads', () => {
+    const exact = predict(
+      jobOf({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '0 %' } } }),
+      { draws: 200 },
+    );
+    const vague = predict(
+      jobOf({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '6 %' } } }),
+      { draws: 200 },
+    );
+    const width = (prediction: typeof exact): number => {
+      const z = prediction.setUps[0]?.balance.lockDeceleration_g;
+      return (z?.high ?? NaN) - (z?.low ?? NaN);
+    };
+    expect(width(vague)).toBeGreaterThan(width(exact));
+  });
+});
+
+describe('units', () => {
+  it('do not matter: the same job in other spellings predicts the same to 1e-10', () => {
+    fc.assert(
+      fc.property(fc.infiniteStream(fc.nat({ max: 1000 })), (picks) => {
+        const other = predict(jobOf(respelled(document, picks)), { draws: 6 });
+        const same = predict(job, { draws: 6 });
+        other.setUps.forEach((setUp, index) => {
+          const original = same.setUps[index];
+          expect(setUp.limitedBy).toBe(original?.limitedBy);
+          for (const key of [
+            'distance_m',
+            'time_s',
+            'pedalTravel_m',
+            'frontLinePressure_Pa',
+            'frontRotorPeak_C',
+          ] as const) {
+            for (const end of ['value', 'low', 'high'] as const)
+              close(setUp[key][end], original?.[key][end] ?? NaN);
+          }
+        });
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+function close(value: number, expected: number): void {
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(1e-10 * Math.abs(expected));
+}
+
+function jobOf(value: unknown): Job {
+  const reading = readJobDocument(value);
+  if (!reading.ok) throw new Error(reading.problems.map(({ message }) => message).join('\n'));
+  return reading.job;
+}
+
+const factsOfKind: Readonly<Record<string, Readonly<Record<string, Fact>>>> = {
+  pedal: pedalFacts,
+  caliper: caliperFacts,
+  pad: padFacts,
+  rotor: rotorFacts,
+};
+
+/** The job with every stated quantity of car, pedal, calipers, pads and rotors written in a unit picked for it. */
+function respelled(original: JobDocument, picks: Iterator<number>): JobDocument {
+  const parts = Object.fromEntries(
+    Object.entries(original.parts).map(([id, part]) => [
+      id,
+      inOtherUnits(part, factsOfKind[part.kind] ?? {}, picks),
+    ]),
+  );
+  return { ...original, car: inOtherUnits(original.car, carFacts, picks), parts };
+}
+
+function inOtherUnits<T extends object>(
+  values: T,
+  facts: Readonly<Record<string, Fact>>,
+  picks: Iterator<number>,
+): T {
+  const changed = Object.entries(values).map(([key, input]: [string, unknown]) => {
+    const fact = facts[key];
+    return [key, fact === undefined ? input : inOtherUnit(input as QuantityInput, fact, picks)] as const;
+  });
+  return { ...values, ...Object.fromEntries(changed) };
+}
+
+function inOtherUnit(input: QuantityInput, fact: Fact, picks: Iterator<number>): QuantityInput {
+  const reading = readQuantity(input, fact);
+  if (!reading.ok) throw new Error(reading.message);
+  const { dimension } = quantityKinds[fact.kind];
+  const units = unitsOf(dimension);
+  const pick: number = picks.next().value ?? 0;
+  const unit = units[pick % units.length] ?? '';
+  const value = toUnit(reading.value, unit, dimension);
+  const spread =
+    reading.spread === null ? {} : { spread: `${toUnit(reading.spread, unit, dimension)} ${unit}` };
+  return { value, unit: unit === '1' ? '' : unit, origin: reading.origin, ...spread };
+}
+
+function mean(values: Float64Array): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function variance(values: Float64Array): number {
+  const center = mean(values);
+  return values.reduce((sum, value) => sum + (value - center) ** 2, 0) / (values.length - 1);
+}

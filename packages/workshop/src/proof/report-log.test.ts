@@ -1,0 +1,87 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { logRefusal, logReport } from '../results/log-report.ts';
+import { distanceOf, logOf } from './log.testing.ts';
+import { reportLog } from './report-log.ts';
+
+const stops = [{ deceleration: 8 }, { deceleration: 8.4 }, { deceleration: 7.8 }];
+const report = reportLog({ name: 'run.csv', content: logOf(stops) }, { nominalSpeed: 30 });
+if (report.kind !== 'log-report') throw new Error(report.sentence);
+
+describe('a log report', () => {
+  it('is what its published schema says', () => {
+    expect(logReport.parse(JSON.parse(JSON.stringify(report)))).toEqual(report);
+  });
+
+  it('finds the stops as they were driven', () => {
+    expect(report.stops).toHaveLength(3);
+    report.stops.forEach((stop, index) => {
+      expect(stop.startBy).toBe('brake-switch');
+      expect(stop.applicationDistance_m).toBeCloseTo(distanceOf(stops[index] ?? { deceleration: NaN }), 0);
+      expect(stop.counted).toBe(true);
+    });
+  });
+
+  it('starts with the answer', () => {
+    expect(report.sentence).toMatch(
+      /^run\.csv: 3 stops from 67\.1 mph, 19[01] to 20[45] ft corrected to that speed, mean 199 ft\.$/,
+    );
+  });
+
+  it('speaks of distances as driven where no nominal speed is given', () => {
+    const plain = reportLog({ name: 'run.csv', content: logOf(stops.slice(0, 1)) }, { units: 'metric' });
+    expect(plain.sentence).toMatch(/^run\.csv: 1 stop from 108 km\/h, 6[01]\.\d m as driven\.$/);
+    expect(plain).toMatchObject({ nominalSpeed_m_s: null });
+  });
+
+  it('leaves out what can not count, and says how many', () => {
+    const mixed = reportLog(
+      { name: 'run.csv', content: logOf([{ deceleration: 8 }, { speed: 22, deceleration: 8 }]) },
+      { nominalSpeed: 30 },
+    );
+    expect(mixed.sentence).toMatch(/1 left out, see its reason\.$/);
+    expect(mixed.kind === 'log-report' && mixed.stops.map(({ counted }) => counted)).toEqual([true, false]);
+  });
+
+  it('says it where there is no stop', () => {
+    const idle = 'time (s),speed (km/h)\n' + Array.from({ length: 500 }, (_, i) => `${i / 10},50`).join('\n');
+    const none = reportLog({ name: 'cruise.csv', content: new TextEncoder().encode(idle) });
+    expect(none.sentence).toBe(
+      'cruise.csv: no stop found: the speed never falls from driving speed to rest under braking.',
+    );
+  });
+});
+
+describe('a log that can not be used', () => {
+  it.each([
+    ['without time', 'speed (km/h),rpm\n50,900\n40,800\n', 'log-no-time'],
+    ['without speed', 'time (s),rpm\n0,900\n0.1,950\n', 'log-no-speed'],
+    ['of nothing', '', 'log-empty'],
+  ])('%s gets one sentence', (_name, text, code) => {
+    const refused = reportLog({ name: 'x.csv', content: new TextEncoder().encode(text) });
+    expect(logRefusal.parse(refused)).toMatchObject({ code, source: { name: 'x.csv', bytes: text.length } });
+    expect(refused.sentence).toMatch(/^x\.csv [^\n]+\.$/);
+  });
+});
+
+const realLogs = join(import.meta.dirname, '../../../../../shared/logs');
+
+describe.skipIf(!existsSync(realLogs))('real logs (skipped where the folder is absent)', () => {
+  const files = existsSync(realLogs)
+    ? readdirSync(realLogs, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
+    : [];
+
+  it('each become a report or a refusal that fits its schema, with one sentence', () => {
+    const kinds = files.map((entry) => {
+      const content = readFileSync(join(entry.parentPath, entry.name));
+      const result = reportLog({ name: entry.name, content }, { nominalSpeed: 22.352 });
+      const back: unknown = JSON.parse(JSON.stringify(result));
+      expect(result.kind === 'log-report' ? logReport.parse(back) : logRefusal.parse(back)).toEqual(result);
+      expect(result.sentence).not.toMatch(/\n|undefined|NaN/);
+      return result.kind;
+    });
+    expect(kinds).toContain('log-report');
+    expect(kinds).toContain('log-refusal');
+  });
+});

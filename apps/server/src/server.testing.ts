@@ -12,7 +12,7 @@ import { createServer } from './create-server.ts';
 export interface ServerUnderTest {
   readonly app: App;
   readonly store: Store;
-  stop(): Promise<void>;
+  readonly stop: () => Promise<void>;
 }
 
 /** What a test changes of the usual parts. */

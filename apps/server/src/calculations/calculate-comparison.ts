@@ -1,89 +1,82 @@
-import { compareRuns, reportLog } from '@standstill/workshop';
-import type {
-  CompareRunsInput,
-  LogFile,
-  LogReport,
-  Problem,
-  ReportLogOptions,
-  RunSet,
-} from '@standstill/workshop';
+import { compareRuns, readJobDocument, reportLog } from '@standstill/workshop';
+import type { CompareRunsInput, LogReport, Problem, ReportLogOptions, RunSet } from '@standstill/workshop';
 import { calculatePrediction } from './calculate-prediction.ts';
-import type { ComparisonAnswer, ComparisonTask } from './calculations.ts';
+import type { ComparedLog, ComparisonAnswer, ComparisonTask } from './calculations.ts';
+import { knownFromRuns } from './known-from-runs.ts';
+import { requestProblem } from './request-problem.ts';
 
 type Expectation = NonNullable<CompareRunsInput['expectation']>;
+type Failed = { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Reads both sets of logs, holds them against each other and, where a change of set-up is named, against what the
+ * Reads both sets of logs, holds them against each other and, where the change of set-up is known, against what the
  * model expects of it.
  *
- * @param task - the two sets
+ * @param task - the two sets and their job
  * @returns the comparison, or what stands in its way
  */
 export function calculateComparison(task: ComparisonTask): ComparisonAnswer {
-  const options = logOptions(task);
-  const before = readSet('before', task.before, options);
-  const after = readSet('after', task.after, options);
-  const problems = [...before.problems, ...after.problems];
-  if (problems.length > 0) return { ok: false, problems, about: 'logs' };
-  const expected = task.expectation === null ? null : expectationOf(task.expectation, task);
-  if (expected !== null && !expected.ok) return { ok: false, problems: expected.problems, about: 'job' };
-  const { definition, nominalSpeed, seed, confounders, units } = task;
+  const reading = readJobDocument(task.document);
+  if (!reading.ok) return { ...reading, about: 'job' };
+  const known = knownFromRuns(reading.job, task);
+  const speed = task.nominalSpeed ?? known.nominalSpeed;
+  const sets = readSets(
+    task,
+    speed === null ? { units: task.units } : { nominalSpeed: speed, units: task.units },
+  );
+  if (!sets.ok) return { ...sets, about: 'logs' };
+  const change = task.expectation ?? known.change;
+  const expected = change === null ? null : expectationOf(task, change, speed);
+  if (expected !== null && !expected.ok) return { ...expected, about: 'job' };
   const comparison = compareRuns({
-    before: before.set,
-    after: after.set,
-    seed,
-    confounders,
-    units,
-    ...(definition === undefined ? {} : { definition }),
-    ...(nominalSpeed === undefined ? {} : { nominalSpeed }),
+    before: sets.before,
+    after: sets.after,
+    seed: task.seed,
+    units: task.units,
+    confounders: [...known.confounders, ...task.confounders],
+    ...(task.definition === undefined ? {} : { definition: task.definition }),
+    ...(speed === null ? {} : { nominalSpeed: speed }),
     ...(expected === null ? {} : { expectation: expected.expectation }),
   });
   return { ok: true, comparison };
 }
 
-function logOptions({ nominalSpeed, units }: ComparisonTask): ReportLogOptions {
-  return nominalSpeed === undefined ? { units } : { nominalSpeed, units };
-}
-
-function readSet(
-  side: 'before' | 'after',
-  { name, files }: { readonly name: string; readonly files: readonly LogFile[] },
+function readSets(
+  { before, after }: ComparisonTask,
   options: ReportLogOptions,
-): { readonly set: RunSet; readonly problems: readonly Problem[] } {
-  const reports: LogReport[] = [];
+): { readonly ok: true; readonly before: RunSet; readonly after: RunSet } | Failed {
   const problems: Problem[] = [];
-  files.forEach((file, index) => {
-    const report = reportLog(file, options);
-    if (report.kind === 'log-report') reports.push(report);
-    else problems.push(logProblem(`${side}[${index}]`, file.name, report));
-  });
-  return { set: { name, reports }, problems };
-}
-
-function logProblem(
-  path: string,
-  found: string,
-  refusal: { readonly code: string; readonly sentence: string },
-): Problem {
-  const nowhere = { file: found, line: null, column: null };
-  return {
-    code: refusal.code,
-    ...nowhere,
-    path,
-    found,
-    accepted: 'a log with stops',
-    message: refusal.sentence,
+  const read = (side: string, name: string, logs: readonly ComparedLog[]): RunSet => {
+    const reports = logs.flatMap(({ file }, index): LogReport[] => {
+      const report = reportLog(file, options);
+      if (report.kind === 'log-report') return [report];
+      const { code, sentence: message } = report;
+      const about = {
+        code,
+        path: `${side}[${index}]`,
+        found: file.name,
+        accepted: 'a log with stops',
+        message,
+      };
+      problems.push(requestProblem(about));
+      return [];
+    });
+    return { name, reports };
   };
+  const sets = {
+    before: read('before', before.name, before.logs),
+    after: read('after', after.name, after.logs),
+  };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, ...sets };
 }
 
 function expectationOf(
-  { document, setUp, against }: NonNullable<ComparisonTask['expectation']>,
-  { nominalSpeed, units }: ComparisonTask,
-):
-  | { readonly ok: true; readonly expectation: Expectation }
-  | { readonly ok: false; readonly problems: readonly Problem[] } {
-  const speed = nominalSpeed === undefined ? {} : { speed: nominalSpeed };
-  const answer = calculatePrediction({ document, options: { setUps: [against, setUp], units, ...speed } });
+  { document, units }: ComparisonTask,
+  { setUp, against }: { readonly setUp: string; readonly against: string },
+  speed: number | null,
+): { readonly ok: true; readonly expectation: Expectation } | Failed {
+  const options = { setUps: [against, setUp], units, ...(speed === null ? {} : { speed }) };
+  const answer = calculatePrediction({ document, options });
   if (!answer.ok) return answer;
   const difference = answer.prediction.differences.find((each) => each.id === setUp);
   if (difference === undefined) throw new Error(`the prediction has no difference for ${setUp}`);

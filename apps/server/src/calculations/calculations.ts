@@ -25,21 +25,26 @@ export interface LogTask {
   readonly options: ReportLogOptions;
 }
 
-/** Two sets of logs, and the change of set-up that stands between them where it is known. */
+/** A kept log of a comparison; a run of the job names it by its id or its file name. */
+export interface ComparedLog {
+  readonly id: string;
+  readonly file: LogFile;
+}
+
+/** Two sets of logs of one job; what is not said is taken from the job's runs, where they say it. */
 export interface ComparisonTask {
-  readonly before: { readonly name: string; readonly files: readonly LogFile[] };
-  readonly after: { readonly name: string; readonly files: readonly LogFile[] };
+  readonly document: unknown;
+  readonly before: { readonly name: string; readonly logs: readonly ComparedLog[] };
+  readonly after: { readonly name: string; readonly logs: readonly ComparedLog[] };
   readonly definition?: 'application' | 'gate';
   /** m/s. */
   readonly nominalSpeed?: number;
   readonly seed: number;
+  /** Known differences beside those that the runs tell. */
   readonly confounders: readonly string[];
   readonly units: 'us' | 'metric';
-  readonly expectation: {
-    readonly document: unknown;
-    readonly setUp: string;
-    readonly against: string;
-  } | null;
+  /** Ids of the set-ups before and after. */
+  readonly expectation?: { readonly setUp: string; readonly against: string };
 }
 
 export type ComparisonAnswer =

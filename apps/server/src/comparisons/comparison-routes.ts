@@ -1,6 +1,6 @@
-import type { LogFile, Store, StoredJob } from '@standstill/workshop';
+import type { Store, StoredJob } from '@standstill/workshop';
 import type { App } from '../app.ts';
-import type { ComparisonTask } from '../calculations/calculations.ts';
+import type { ComparedLog, ComparisonTask } from '../calculations/calculations.ts';
 import { findJob } from '../jobs/find-job.ts';
 import { invalidJob } from '../jobs/read-document.ts';
 import { findLog } from '../logs/find-log.ts';
@@ -44,22 +44,27 @@ async function refuseTooMuch(store: Store, { jobId, before, after }: ComparisonR
 async function taskFor(store: Store, job: StoredJob, body: ComparisonRequest): Promise<ComparisonTask> {
   const { definition, nominalSpeed_m_s: nominalSpeed, seed, confounders, units, expectation } = body;
   return {
-    before: { name: body.beforeName, files: await readFiles(store, job.id, body.before) },
-    after: { name: body.afterName, files: await readFiles(store, job.id, body.after) },
+    document: job.document,
+    before: { name: body.beforeName, logs: await readLogs(store, job.id, body.before) },
+    after: { name: body.afterName, logs: await readLogs(store, job.id, body.after) },
     seed,
     confounders,
     units,
-    expectation: expectation === undefined ? null : { document: job.document, ...expectation },
+    ...(expectation === undefined ? {} : { expectation }),
     ...(definition === undefined ? {} : { definition }),
     ...(nominalSpeed === undefined ? {} : { nominalSpeed }),
   };
 }
 
-async function readFiles(store: Store, jobId: string, ids: readonly string[]): Promise<readonly LogFile[]> {
-  const files: LogFile[] = [];
+async function readLogs(
+  store: Store,
+  jobId: string,
+  ids: readonly string[],
+): Promise<readonly ComparedLog[]> {
+  const logs: ComparedLog[] = [];
   for (const id of ids) {
     const { log, bytes } = await findLog(store, jobId, id);
-    files.push({ name: log.name, content: bytes });
+    logs.push({ id, file: { name: log.name, content: bytes } });
   }
-  return files;
+  return logs;
 }

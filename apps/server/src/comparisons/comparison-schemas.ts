@@ -17,10 +17,10 @@ export const comparisonRequest = z.strictObject({
   definition: z.enum(['application', 'gate']).exactOptional(),
   nominalSpeed_m_s: z.number().positive().max(150).exactOptional(),
   seed: z.number().int().min(0).max(0xffffffff).default(1),
-  /** Known differences between the sets besides the set-up. */
+  /** Known differences between the sets besides the set-up and what the job's runs tell. */
   confounders: z.array(z.string().min(1).max(500)).max(50).default([]),
   units: z.enum(['us', 'metric']).default('us'),
-  /** Ids of the set-ups of the job, to hold the change against what the model expects. */
+  /** Ids of the set-ups before and after, to hold the change against what the model expects; else those of the runs. */
   expectation: z.strictObject({ setUp: z.string(), against: z.string() }).exactOptional(),
 });
 

@@ -4,7 +4,7 @@
  * @param deceleration - m/s²
  * @returns the bytes of a CSV file
  */
-export function exampleLog(deceleration = 8): Uint8Array {
+export function exampleLog(deceleration = 8): Uint8Array<ArrayBuffer> {
   const rows = ['time (s),speed (m/s)'];
   for (let step = 0; step < 240; step += 1) {
     const time = step / 20;

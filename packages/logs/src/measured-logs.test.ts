@@ -1,0 +1,182 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import type { ChannelTable } from './channels/channel-table.ts';
+import { readLog, type ReadOptions, type ReadOutcome } from './read/read-log.ts';
+import { findStops, searchStops } from './stops/find-stops.ts';
+import type { FoundStop } from './stops/found-stop.ts';
+
+/**
+ * Real logs, and figures that were computed from them independently by a stated rule: start where the mean deceleration
+ * over the following second reaches 0.5 m/s², no smoothing, end at the first sample at rest. Our rule differs (see
+ * `searchStops`), so ours are printed beside theirs. Tolerances: distance 5 % at 50 Hz and more, 15 % below, as stated
+ * with the figures; entry speed 2 %; fully developed deceleration 1 % at 50 Hz and more, 6 % below; time within one and
+ * a half samples, because theirs ends with a sample and ours at rest.
+ */
+const folder = new URL('../../../../shared/logs/', import.meta.url);
+const isHere = existsSync(folder);
+if (!isHere) console.info(`Measured logs are not here (${fileURLToPath(folder)}): their checks are skipped.`);
+
+function outcome(path: string, options: Partial<ReadOptions> = {}): ReadOutcome {
+  return readLog(readFileSync(new URL(path, folder)), { name: path, ...options });
+}
+
+function tableOf(path: string, options: Partial<ReadOptions> = {}): ChannelTable {
+  const read = outcome(path, options);
+  if (!read.ok) throw new Error(read.sentence);
+  return read.table;
+}
+
+function countOf(path: string, code: string): number {
+  return tableOf(path)
+    .issues.filter((issue) => issue.code === code)
+    .reduce((sum, issue) => sum + issue.count, 0);
+}
+
+/** Onset (clock, or s), v0 km/h, T s, d m, mfdd m/s². */
+type Figure = readonly [onset: string | number, v0: number, t: number, d: number, mfdd: number];
+
+const scaled: Partial<ReadOptions> = {
+  columns: { speed: { name: 'speed', unit: 'km/h', scale: 114.05, assumed: true } },
+};
+
+const logs: readonly {
+  readonly path: string;
+  readonly options?: Partial<ReadOptions>;
+  readonly figures: readonly Figure[];
+}[] = [
+  {
+    path: 'kit-obd/2017-08-07_Seat_Leon_RT_KA_Frei_Vollbremsung.csv',
+    figures: [
+      ['07:41:42.93', 38, 6.27, 35.7, 1.88],
+      ['07:48:32.49', 77, 4.41, 44.6, 5.96],
+      ['08:50:15.62', 38, 6.36, 39.8, 2.3],
+    ],
+  },
+  { path: 'kit-obd/2018-02-17_Glatteis_trim.csv', figures: [['14:21:55.76', 41, 3.66, 19.4, 3.89]] },
+  {
+    path: 'afit-can/speed_brake_rpm_throttle_home_trim.csv',
+    options: scaled,
+    figures: [
+      [114.01, 40.3, 7.78, 46.1, 1.72],
+      [193.48, 44.1, 8.39, 55.9, 1.78],
+      [251.59, 65.2, 8.35, 71.4, 3.09],
+    ],
+  },
+  {
+    path: 'genivi/munich-gps.nmea',
+    figures: [
+      ['12:44:14', 48.5, 6, 45.3, 3.02],
+      ['12:55:50', 43.2, 9, 55.8, 1.96],
+      ['12:57:24', 45.2, 8, 57.4, 2.4],
+      ['12:58:22', 28.9, 6, 24.2, 1.45],
+      ['12:59:28', 49.4, 9, 54.2, 1.86],
+      ['13:03:04', 41.7, 8, 47.3, 2.13],
+    ],
+  },
+  {
+    path: 'genivi/20100411_Geko_Regensburg.nmea',
+    figures: [
+      ['16:58:34', 29.3, 8, 31, 1.06],
+      ['17:07:06', 70, 8, 92.8, 3.57],
+    ],
+  },
+  { path: 'tables/driveplotr_drive17.csv', figures: [['22:23:39', 61.5, 8, 66.8, 2.58]] },
+];
+
+function seconds(clock: string): number {
+  const [hours, minutes, rest] = /(\d\d):(\d\d):(\d\d(?:\.\d+)?)/.exec(clock)!.slice(1).map(Number);
+  return hours! * 3600 + minutes! * 60 + rest!;
+}
+
+function stopNear(stops: readonly FoundStop[], onset: string | number): FoundStop {
+  const isNear = ({ clock, startTime }: FoundStop): boolean =>
+    typeof onset === 'number'
+      ? Math.abs(startTime - onset) < 2
+      : Math.abs(seconds(clock ?? '') - seconds(onset)) < 2;
+  const found = stops.find(isNear);
+  if (found === undefined) throw new Error(`no stop near ${onset}`);
+  return found;
+}
+
+describe.skipIf(!isHere)('measured logs', () => {
+  for (const { path, options, figures } of logs)
+    test.each(figures)(`${path} at %s: %d km/h`, (onset, v0, t, d, mfdd) => {
+      const stops = findStops(tableOf(path, options), { startBy: 'deceleration-onset' });
+      const stop = stopNear(stops, onset);
+      const fast = stop.sampleRate >= 50;
+      const entry = stop.entrySpeed * 3.6;
+      const developed = stop.meanFullyDevelopedDeceleration ?? NaN;
+      console.info(
+        `${onset}: v0 ${entry.toFixed(1)} (theirs ${v0}) km/h, T ${stop.duration.toFixed(2)} (${t}) s, d ${stop.applicationDistance.toFixed(1)} ± ${(1.96 * stop.distanceStandardError).toFixed(1)} (${d}) m, mfdd ${developed.toFixed(2)} (${mfdd}) m/s²`,
+      );
+      expect(Math.abs(entry / v0 - 1)).toBeLessThan(0.02);
+      expect(Math.abs(stop.applicationDistance / d - 1)).toBeLessThan(fast ? 0.05 : 0.15);
+      expect(Math.abs(developed / mfdd - 1)).toBeLessThan(fast ? 0.01 : 0.06);
+      expect(Math.abs(stop.duration - t)).toBeLessThan(0.05 + 1.5 / stop.sampleRate);
+    });
+
+  test('the recorded brake tells when it was applied, half a second into the coasting of the softest rule', () => {
+    const stops = findStops(tableOf('afit-can/speed_brake_rpm_throttle_home_trim.csv', scaled));
+    const [hardest] = stops.slice(-1);
+    expect(hardest).toMatchObject({ startBy: 'brake-pressure' });
+    expect(hardest!.startTime).toBeCloseTo(252.15, 1);
+    expect(hardest!.flags.map(({ code }) => code)).toContain('scale-assumed');
+  });
+
+  test('held values are seen, and the emergency stop is no 55 m', () => {
+    const [stop] = findStops(tableOf(logs[0]!.path)).filter(({ entrySpeed }) => entrySpeed * 3.6 > 70);
+    expect(stop!.flags.map(({ code }) => code)).toEqual(['low-rate', 'held-values']);
+    expect(stop!.peakDeceleration).toBeLessThan(7.2);
+    expect(stop!.applicationDistance + 1.96 * stop!.distanceStandardError).toBeLessThan(54.9);
+  });
+
+  test.each([
+    'kit-obd/2018-02-18_Stau_gap_trim.csv',
+    'kit-obd/2017-07-13_Messfehler_trim.csv',
+    'genivi/Silvretta-1_void_lowercase.nmea',
+    'gpsd-nmea/bt451.log',
+    'gpsd-nmea/com-1289.log',
+    'gpsd-nmea/firefly-II.log',
+    'gpsd-nmea/gp-320fw-2019-04-07-coldboot.log',
+  ])('%s holds no stop', (path) => {
+    expect(searchStops(tableOf(path), { minimumEntrySpeed: 3 }).stops).toEqual([]);
+  });
+
+  test('what is wrong with a log is counted as its finder counted it', () => {
+    expect(countOf('genivi/munich-gps.nmea', 'void-fix')).toBe(20);
+    expect(countOf('genivi/munich-gps.nmea', 'bad-checksum')).toBe(0);
+    expect(countOf('genivi/munich-gps.nmea', 'clock-jump-back')).toBe(1);
+    expect(tableOf('genivi/munich-gps.nmea').source.rows).toBe(1867);
+    expect(countOf('genivi/20100411_Geko_Regensburg.nmea', 'void-fix')).toBe(16);
+    expect(countOf('gpsd-nmea/bt451.log', 'void-fix')).toBe(10);
+    expect(countOf('gpsd-nmea/bt451.log', 'clock-jump-back')).toBe(1);
+    expect(countOf('gpsd-nmea/com-1289.log', 'bad-checksum')).toBe(2);
+    expect(countOf('gpsd-nmea/firefly-II.log', 'bad-checksum')).toBe(81);
+    expect(countOf('gpsd-nmea/gp-320fw-2019-04-07-coldboot.log', 'bad-checksum')).toBeGreaterThan(30);
+    expect(countOf('gpsd-nmea/gp-320fw-2019-04-07-coldboot.log', 'not-ascii')).toBeGreaterThan(0);
+    expect(countOf('kit-obd/2018-02-18_Stau_gap_trim.csv', 'time-gap')).toBe(1);
+    expect(tableOf('tables/driveplotr_drive17.csv')).toMatchObject({
+      source: { rows: 387 },
+      epoch: '2019-05-27T22:20:39.000Z',
+    });
+  });
+
+  test.each([
+    ['tables/cars.csv', 'log-no-time'],
+    ['afit-can/speed_brake_rpm_throttle_home_trim.csv', 'log-speed-without-unit'],
+    ['genivi/logfile-munich1.gvsl', 'log-not-read'],
+    ['genivi/gps-only-jumps.gvsl', 'log-not-read'],
+    ['gpx/around-visnjan-with-car.gpx', 'log-not-read'],
+    ['gpx/unicode_with_bom.gpx', 'log-not-read'],
+    ['can/xb_mphlog.log', 'log-not-read'],
+    ['can/civic8th_40mph.trc', 'log-not-read'],
+    ['can/civic8th_wheels-in-air.log', 'log-not-read'],
+    ['can/toyota_prius_2010_pt.dbc', 'log-not-a-table'],
+    ['json/openxc_trace.json', 'log-not-read'],
+  ])('%s is refused in one line', (path, code) => {
+    const read = outcome(path);
+    expect(read).toMatchObject({ ok: false, code });
+    if (!read.ok) expect(read.sentence).toMatch(/^\S+ [^\n]{20,}\.$/);
+  });
+});

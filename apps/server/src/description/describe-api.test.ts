@@ -12,6 +12,9 @@ interface Description {
   readonly components: { readonly schemas: Record<string, unknown> };
 }
 
+const bodyOf = (operation: Operation | undefined) =>
+  (operation?.requestBody as { content: Record<string, { schema: unknown }> } | undefined)?.content ?? {};
+
 async function describe(): Promise<Description> {
   const server = await serverUnderTest();
   const answer = await server.app.inject('/api/openapi.json');
@@ -74,4 +77,16 @@ test('every reference leads somewhere, and the large schemas are named once', as
   expect(Object.keys(description.components.schemas)).toEqual(
     expect.arrayContaining(['Prediction', 'LogReport', 'Comparison']),
   );
+});
+
+test('requests say what they take: documents as JSON or YAML, files, and the version that was changed', async () => {
+  const { paths, components } = await describe();
+  const document = { schema: { $ref: '#/components/schemas/JobDocumentInput' } };
+  expect(bodyOf(paths['/api/jobs']?.['post'])).toEqual({
+    'application/json': document,
+    'application/yaml': document,
+  });
+  expect(Object.keys(bodyOf(paths['/api/jobs/{id}/logs']?.['post']))).toContain('application/octet-stream');
+  expect(JSON.stringify(paths['/api/jobs/{id}']?.['put'])).toContain('"name":"if-match"');
+  expect(Object.keys(components.schemas)).not.toContain('PredictionInput');
 });

@@ -2,6 +2,7 @@ import swagger from '@fastify/swagger';
 import { createJsonSchemaTransform, createJsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import type { App } from '../app.ts';
 import { describedSchemas } from './described-schemas.ts';
+import { onlyNamedSchemas } from './only-named-schemas.ts';
 
 /** Describes the API (OpenAPI 3.1) from the schemas that its requests and answers are held to. */
 export function describeApi(app: App, programVersion: string): void {
@@ -20,5 +21,7 @@ export function describeApi(app: App, programVersion: string): void {
     transform: createJsonSchemaTransform(settings),
     transformObject: createJsonSchemaTransformObject(settings),
   });
-  app.get('/api/openapi.json', { schema: { hide: true } }, (_request, reply) => reply.send(app.swagger()));
+  app.get('/api/openapi.json', { schema: { hide: true } }, (_request, reply) =>
+    reply.send(onlyNamedSchemas(app.swagger())),
+  );
 }

@@ -7,7 +7,14 @@ import type { ServerContext } from '../server-context.ts';
 import { acceptYaml, bodyToReader } from './document-body.ts';
 import { entityTag, isAlreadyKnown, versionFromIfMatch } from './entity-tag.ts';
 import { findJob, jobNotFound } from './find-job.ts';
-import { jobParams, jobSummary, storedJob } from './job-schemas.ts';
+import {
+  changeHeaders,
+  documentTypes,
+  jobParams,
+  jobSummary,
+  lookHeaders,
+  storedJob,
+} from './job-schemas.ts';
 import { readDocument } from './read-document.ts';
 
 /** Jobs: list, make, read, change, look back. */
@@ -33,6 +40,7 @@ function makeJob(app: App, { store, ids, clock }: ServerContext): void {
   const schema = {
     operationId: 'createJob',
     summary: 'Keeps a new job; the server gives it its id',
+    consumes: documentTypes,
     body: jobDocumentSchema,
     response: { 201: storedJob, ...problemAnswers },
   };
@@ -53,6 +61,7 @@ function readJob(app: App, { store }: ServerContext): void {
   const schema = {
     operationId: 'getJob',
     summary: 'A job with its document and its version as ETag',
+    headers: lookHeaders,
     params: jobParams,
     response: { 200: storedJob, 304: z.undefined().describe('You have what stands.'), ...problemAnswers },
   };
@@ -69,6 +78,8 @@ function changeJob(app: App, { store, clock }: ServerContext): void {
   const schema = {
     operationId: 'replaceJob',
     summary: 'Replaces the document where If-Match names the version that stands',
+    consumes: documentTypes,
+    headers: changeHeaders,
     params: jobParams,
     body: jobDocumentSchema,
     response: { 200: storedJob, ...problemAnswers },

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { App } from '../app.ts';
 import { isAlreadyKnown } from '../jobs/entity-tag.ts';
 import { findJob } from '../jobs/find-job.ts';
-import { jobParams } from '../jobs/job-schemas.ts';
+import { jobParams, lookHeaders } from '../jobs/job-schemas.ts';
 import { problemAnswers } from '../problems/problem-answers.ts';
 import type { ServerContext } from '../server-context.ts';
 import { contentDisposition } from './content-disposition.ts';
@@ -42,6 +42,7 @@ function giveBack(app: App, { store }: ServerContext): void {
   const schema = {
     operationId: 'getLog',
     summary: 'The bytes of a log, as they came in',
+    headers: lookHeaders,
     params: logParams,
     response: { 200: original, 304: z.undefined().describe('You have it.'), ...problemAnswers },
   };

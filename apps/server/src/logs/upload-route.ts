@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { FastifyRequest } from 'fastify';
 import type { LogSummary } from '@standstill/workshop';
+import { z } from 'zod';
 import type { App } from '../app.ts';
+import { bodyToReader } from '../jobs/document-body.ts';
 import { findJob, jobNotFound } from '../jobs/find-job.ts';
 import { jobParams } from '../jobs/job-schemas.ts';
 import { problemAnswers } from '../problems/problem-answers.ts';
@@ -23,11 +25,13 @@ export function uploadRoute(app: App, context: ServerContext): void {
       summary: 'Keeps a log byte for byte and reports what is in it',
       description:
         'The body is the file itself, whatever its Content-Type, up to 64 MB. The same bytes are kept once.',
+      consumes: ['application/octet-stream', 'text/csv'],
       params: jobParams,
       querystring: uploadQuery,
+      body: z.any(),
       response: { 200: keptLog, 201: keptLog, ...problemAnswers },
     };
-    scope.post('/api/jobs/:id/logs', { schema }, async (request, reply) => {
+    scope.post('/api/jobs/:id/logs', { schema, validatorCompiler: bodyToReader }, async (request, reply) => {
       const { id } = request.params;
       await checkBeforeReading(request, context, id);
       const content = await gate.through(() => collectUpload(request.raw));

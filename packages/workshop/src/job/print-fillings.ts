@@ -3,7 +3,13 @@ import type { QuantityKind, UnitSystem } from '@standstill/units';
 import type { AssumedValue } from '../results/assumed-value.ts';
 import type { Filling } from './filling.ts';
 
-/** What was filled in, as a person of a unit system reads it. */
+/**
+ * What was filled in, as a person of a unit system reads it.
+ *
+ * @param fillings - of a job
+ * @param system - US or metric units
+ * @returns one line for each, in the order of the document
+ */
 export function printFillings(fillings: readonly Filling[], system: UnitSystem): AssumedValue[] {
   return fillings.map(({ path, title, value, reason }) => ({
     path,

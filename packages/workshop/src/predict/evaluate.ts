@@ -10,8 +10,10 @@ import type {
 import type { Settled } from '../settle/settle.ts';
 import type { Figures } from './figures.ts';
 
-/** How many roads a draw is looked at for a rear-first lock, as shares of the grip of the road asked about. */
+/** Roads on which a draw is looked at for a rear-first lock, as shares of the grippiest one that the tires may meet. */
 const roads = [0.35, 0.7, 1] as const;
+/** A dry road; the car meets it whatever road is asked about. */
+const dry = 1;
 
 /** The stop that a settled set-up is asked for. */
 export function stopInputOf({ setUp, road, foot, speed, startTemperature }: Settled): StopInput {
@@ -48,8 +50,7 @@ export function evaluate(settled: Settled, march: StopMarch, repeated: number): 
   const stop = quickStop(stopInputOf(settled), march);
   const travel = pedalTravel({ setUp, pedalForce: foot.force });
   const pressures = linePressures({ setUp, pedalForce: foot.force });
-  const orders = lockOrders(settled);
-  const order = orders.at(-1) ?? lockOrder(lockInputOf(settled));
+  const order = lockOrder(lockInputOf(settled));
   const last = repeated > 0 ? rowOf(settled, repeated).at(-1) : undefined;
   const figures = {
     distance: stop.distance,
@@ -64,15 +65,22 @@ export function evaluate(settled: Settled, march: StopMarch, repeated: number): 
     rearPeak: stop.rear.peakInterface,
     lastDistance: last?.stop.distance ?? NaN,
     lockDeceleration: order.at?.deceleration ?? NaN,
-    rearFirst: orders.some(({ first }) => first === 'rear') ? 1 : 0,
+    rearFirst: order.first === 'rear' || rearFirstElsewhere(settled) ? 1 : 0,
   };
   return { figures, stop, order };
 }
 
-function lockOrders(settled: Settled): LockOrder[] {
+/** The same question for the grippiest road that the tires may meet: the dry one, or a better one that is asked about. */
+export function grippiestLockInputOf(settled: Settled): LockOrderInput {
   const input = lockInputOf(settled);
-  return roads.map((share) => {
+  const surfaceFactor = Math.max(dry, input.road.surfaceFactor);
+  return { ...input, road: { ...input.road, surfaceFactor } };
+}
+
+function rearFirstElsewhere(settled: Settled): boolean {
+  const input = grippiestLockInputOf(settled);
+  return roads.some((share) => {
     const surfaceFactor = share * input.road.surfaceFactor;
-    return lockOrder({ ...input, road: { ...input.road, surfaceFactor } });
+    return lockOrder({ ...input, road: { ...input.road, surfaceFactor } }).first === 'rear';
   });
 }

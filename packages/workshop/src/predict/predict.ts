@@ -1,27 +1,21 @@
-import { rearFirstDecelerations, pedalTravel, stopWorkspace } from '@standstill/braking';
 import type { UnitSystem } from '@standstill/units';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { printFillings } from '../job/print-fillings.ts';
-import type { Prediction, SetUpDifference, SetUpPrediction } from '../results/prediction.ts';
+import type { Prediction } from '../results/prediction.ts';
 import type { Warning } from '../results/warning.ts';
 import { settle } from '../settle/settle.ts';
-import type { Settled } from '../settle/settle.ts';
-import { CannotStopError } from './cannot-stop-error.ts';
+import { caseOf } from './case-of.ts';
+import type { Case } from './case-of.ts';
 import { changedParts, distanceByPart } from './changed-parts.ts';
-import { evaluate, lockInputOf, rowOf } from './evaluate.ts';
 import { predictionSentence } from './prediction-sentence.ts';
 import { sampleSetUps } from './sample-set-ups.ts';
 import { setUpDifference } from './set-up-difference.ts';
-import type { Sampling } from './set-up-difference.ts';
-import { setUpPrediction } from './set-up-prediction.ts';
 import { stopBudgetResult } from './stop-budget-result.ts';
 import { verdict } from './verdict.ts';
 import type { VerdictInput } from './verdict.ts';
 import { antilockChange } from './warnings/antilock-change.ts';
 import { inOrder } from './warnings/in-order.ts';
-import { jobNotes, modelNotes } from './warnings/model-notes.ts';
-import { pedalWarnings } from './warnings/pedal-warnings.ts';
-import { rearFirst } from './warnings/rear-first.ts';
+import { jobNotes } from './warnings/model-notes.ts';
 
 /** All SI; what is left out is as the job says. */
 export interface PredictOptions {
@@ -37,15 +31,6 @@ export interface PredictOptions {
   readonly setUps?: readonly string[];
   /** Units of the sentences; `us` where absent. */
   readonly units?: UnitSystem;
-}
-
-/** One set-up on its way through the prediction. */
-interface Case {
-  readonly setUp: JobSetUp;
-  readonly settled: Settled;
-  readonly prediction: SetUpPrediction;
-  readonly sampling: Sampling;
-  readonly warnings: readonly Warning[];
 }
 
 /**
@@ -74,7 +59,8 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
   const cases = setUps.map((setUp, index) => {
     const drawsOfIt = bySetUp[index];
     if (drawsOfIt === undefined) throw new TypeError(`set-up ${setUp.id} was not sampled`);
-    return caseOf(job, setUp, settle(job, setUp.id, undefined, overrides), drawsOfIt, units);
+    const settled = settle(job, setUp.id, undefined, overrides);
+    return caseOf({ job, setUp, settled, draws: drawsOfIt, units });
   });
   const [first, ...others] = cases;
   if (first === undefined) throw new RangeError('the job has no set-up');
@@ -126,44 +112,9 @@ function chosenSetUps(job: Job, ids: readonly string[] | undefined): readonly Jo
   });
 }
 
-function caseOf(
-  job: Job,
-  setUp: JobSetUp,
-  settled: Settled,
-  draws: Sampling['draws'],
-  units: UnitSystem,
-): Case {
-  const evaluation = evaluate(settled, stopWorkspace(), 0);
-  if (!evaluation.stop.cameToRest) throw new CannotStopError(setUp.id, setUp.title);
-  const row = rowOf(settled, job.conditions.repeatedStops.count);
-  const prediction = setUpPrediction({ setUp, settled, evaluation, row, draws });
-  const lastDistance = row.at(-1)?.stop.distance ?? NaN;
-  const sampling = { id: setUp.id, figures: evaluation.figures, draws, lastDistance };
-  const found = rearFirstDecelerations(lockInputOf(settled));
-  const order = rearFirst({
-    id: setUp.id,
-    title: setUp.title,
-    found,
-    share: prediction.balance.rearFirstShare,
-  });
-  const pedal = pedalWarnings({
-    id: setUp.id,
-    title: setUp.title,
-    travel: pedalTravel({ setUp: settled.setUp, pedalForce: settled.foot.force }),
-    boosterRunOut: prediction.boosterRunOut,
-    shareHigh: prediction.pedalTravelShare.high,
-  });
-  const warnings = [
-    ...(order === null ? [] : [order]),
-    ...pedal,
-    ...modelNotes({ setUp, settled, row, units }),
-  ];
-  return { setUp, settled, prediction, sampling, warnings };
-}
-
 function changeOf(reference: Case, changed: Case, units: UnitSystem): VerdictInput {
   const slots = changedParts(reference.setUp, changed.setUp);
-  const byPart: SetUpDifference['byPart'] = distanceByPart(slots, reference.settled, changed.settled);
+  const byPart = distanceByPart(slots, reference.settled, changed.settled);
   return {
     reference: reference.prediction,
     changed: changed.prediction,

@@ -39,6 +39,13 @@ function compared(input: CompareRunsInput): Comparison {
   return result;
 }
 
+/** What the model expects, as an interval around a value, m. */
+function expectation(value: number, half: number): Partial<CompareRunsInput> {
+  return {
+    expectation: { setUp: 'front-kit', difference: { value, low: value - half, high: value + half } },
+  };
+}
+
 function refused(input: CompareRunsInput): ComparisonRefusal {
   const result = compareRuns(input);
   if (result.kind !== 'comparison-refusal') throw new Error('it was compared');
@@ -175,10 +182,6 @@ describe('two sets that can not be compared', () => {
 });
 
 describe('what the brakes can explain', () => {
-  const expectation = (value: number, half: number): Partial<CompareRunsInput> => ({
-    expectation: { setUp: 'front-kit', difference: { value, low: value - half, high: value + half } },
-  });
-
   it('is a share of a change that was measured, with what is left', () => {
     const { expectation: part, difference_m } = compared(sets(slow, fast, expectation(-2, 0.5)));
     expect(part?.explainedShare?.value).toBeCloseTo(-2 / difference_m.value, 9);

@@ -22,7 +22,7 @@ export const balanceResult = z.strictObject({
   lockDeceleration_g: estimate.nullable(),
   /** Share of brake force at the front when the first axle locks, 1. */
   frontForceShare: z.number(),
-  /** Share of draws in which the rear locks first, 0 to 1. */
+  /** Share of draws in which the rear locks first on this road or any other up to dry grip, 0 to 1. */
   rearFirstShare: z.number(),
 });
 

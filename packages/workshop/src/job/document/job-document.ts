@@ -61,6 +61,22 @@ const run = z.strictObject({
   notes: longText.optional(),
 });
 
+/** A job is for people to look through: far beyond that, something else was written into the file. */
+function atMost(most: number, what: string) {
+  return (record: object, context: z.RefinementCtx): void => {
+    const count = Object.keys(record).length;
+    if (count >= 1 && count <= most) return;
+    const accepted = `1 to ${most} ${what}`;
+    const params = {
+      code: 'out-of-range',
+      found: `${count} ${what}`,
+      accepted,
+      message: `has ${count} ${what}; accepted is ${accepted}`,
+    };
+    context.addIssue({ code: 'custom', message: accepted, params });
+  };
+}
+
 /** The job document as people write it: one car, its parts, the set-ups made of them, and the measured runs. */
 export const jobDocumentSchema = z.strictObject({
   standstill: z.literal(jobDocumentVersion),
@@ -70,9 +86,9 @@ export const jobDocumentSchema = z.strictObject({
   notice: longText.optional(),
   car,
   conditions: conditions.optional(),
-  parts: z.record(id, partSchema),
+  parts: z.record(id, partSchema).superRefine(atMost(1000, 'parts')),
   /** The first is the car as found unless one says otherwise; others may be `basedOn` it. */
-  setUps: z.record(id, setUp),
+  setUps: z.record(id, setUp).superRefine(atMost(24, 'set-ups')),
   runs: z.array(run).max(500).optional(),
 });
 

@@ -24,7 +24,10 @@ export const partSlots = {
 
 export type PartSlot = keyof typeof partSlots;
 
-/** Slots that a car may have nothing in; there the document says `none`. */
+/** What a set-up says of a slot with nothing in it. */
+export const none = 'none';
+
+/** Slots that a car may have nothing in. */
 export const emptiableSlots = ['booster', 'rearValve', 'antilock'] as const satisfies readonly PartSlot[];
 
 /** Slots that may be left out: filled from stated classes and listed as assumed. */

@@ -1,6 +1,6 @@
 import type { JobReading } from './job-reading.ts';
 import { parseText } from './parse-text.ts';
-import { pathText } from './path-text.ts';
+import { problemOf } from './problem-of.ts';
 import { readValue } from './read-value.ts';
 
 export interface JobSource {
@@ -20,8 +20,6 @@ export interface JobSource {
 export function readJob(text: string, { file, format }: JobSource): JobReading {
   const parsed = parseText(text.replace(/^\uFEFF/, ''), format ?? (/\.json$/i.test(file) ? 'json' : 'yaml'));
   if (parsed.ok) return readValue(parsed.value, { file, locate: parsed.locate });
-  const problems = parsed.findings.map(({ code, path, found, accepted, message, position }) => {
-    return { code, file, ...position, path: pathText(path), found, accepted, message };
-  });
+  const problems = parsed.findings.map((finding) => problemOf(finding, file, finding.position));
   return { ok: false, problems };
 }

@@ -7,8 +7,8 @@ import { describeIssues } from './describe-issues.ts';
 import type { Finding } from './finding.ts';
 import { forbiddenKeys } from './forbidden-keys.ts';
 import type { JobReading } from './job-reading.ts';
-import { pathText } from './path-text.ts';
 import type { DocumentPath, Locate } from './position.ts';
+import { problemOf } from './problem-of.ts';
 
 export interface ValueSource {
   readonly file: string | null;
@@ -39,11 +39,9 @@ function refuse(
   { file, locate }: ValueSource,
   originalPath: (path: DocumentPath) => DocumentPath,
 ): JobReading {
-  const problems = findings.map((finding) => {
-    const { code, at, found, accepted, message } = finding;
-    const place = locate(originalPath(finding.path), at);
-    return { code, file, ...place, path: pathText(finding.path), found, accepted, message };
-  });
+  const problems = findings.map((finding) =>
+    problemOf(finding, file, locate(originalPath(finding.path), finding.at)),
+  );
   const inOrder = problems.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
   return { ok: false, problems: inOrder };
 }

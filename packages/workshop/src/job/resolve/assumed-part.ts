@@ -4,6 +4,11 @@ import type { JobPart } from '../job.ts';
 import { Filler } from './filler.ts';
 import { resolveFluid, resolveHose, resolveTube } from './resolve-hydraulics.ts';
 
+/** Set-ups that leave a slot out share one assumed part, so that it makes no difference between them. */
+export function assumedPartId(slot: PartSlot): string {
+  return `assumed:${slot}`;
+}
+
 /**
  * The part to take where a set-up names none: null where the car is taken to have nothing there, `needed` where
  * nothing can be taken. Listed once, at the set-up that the others are based on.
@@ -18,7 +23,7 @@ export function assumedPart(
   const path = ['setUps', setUpId, slot];
   const into = list ? filler : new Filler();
   const { title, kind } = partSlots[slot];
-  const id = `assumed:${setUpId}.${slot}`;
+  const id = assumedPartId(slot);
   if (kind === 'rear-valve') return nothing(into, path, title, 'not stated');
   if (kind === 'antilock') return nothing(into, path, title, 'not stated; the safer of the two');
   if (kind === 'fluid') return resolveFluid(into, id, { kind, title: 'assumed fluid' }, path);

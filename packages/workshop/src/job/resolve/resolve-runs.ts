@@ -2,7 +2,7 @@ import type { JobDocument, RunDocument } from '../document/job-document.ts';
 import { conditionsFacts } from '../facts/conditions-facts.ts';
 import type { JobRun } from '../job.ts';
 import type { Filler } from './filler.ts';
-import { unknownId } from './resolve-set-ups.ts';
+import { unknownId } from './unknown-id.ts';
 
 /** The measured runs, each on a set-up that is there and with an id of its own. */
 export function resolveRuns(filler: Filler, document: JobDocument): JobRun[] {

@@ -4,7 +4,7 @@ import type { Warning } from '../../results/warning.ts';
 interface RearFirstInput {
   readonly id: string;
   readonly title: string;
-  /** Where the rear locks first with the central values; null where it never does. */
+  /** Where the rear locks first with the central values, on any road up to dry grip; null where it never does. */
   readonly found: RearFirstDecelerations | null;
   /** 1, share of the draws in which it does. */
   readonly share: number;

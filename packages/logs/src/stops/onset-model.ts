@@ -105,7 +105,10 @@ function lostSums(
 ): { r: number; tr: number; rr: number; vr: number } {
   const count = times.length;
   let i = firstAfter(times, start);
-  let [r, tr, rr, vr] = [0, 0, 1e-9, 0];
+  let r = 0;
+  let tr = 0;
+  let rr = 1e-9;
+  let vr = 0;
   for (; i < count && times[i]! - start < ramp; i += 1) {
     const tau = times[i]! - start;
     const lost = (tau * tau) / (2 * ramp);

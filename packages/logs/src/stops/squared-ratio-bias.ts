@@ -24,7 +24,7 @@ export interface BiasInput {
  * @throws OutOfRangeError where an input can't be
  * Source: [sae-j299], [iso-21994]
  * @example
- * squaredRatioBias({ delay: 0.36, deceleration: 6.43, entrySpeed: 102 / 3.6, nominalSpeed: 100 / 3.6 }) // => -0.00280103
+ * squaredRatioBias({ delay: 0.36, deceleration: 6.43, entrySpeed: 102 / 3.6, nominalSpeed: 100 / 3.6 }) // => -0.00280111
  */
 export function squaredRatioBias({ delay, deceleration, entrySpeed, nominalSpeed }: BiasInput): number {
   requireRange('delay', delay, 's', 0, 10);

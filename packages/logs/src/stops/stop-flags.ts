@@ -149,7 +149,8 @@ function gap(_: Figures, { track, chain }: FlagContext): StopFlag | null {
   let longest = 0;
   for (let i = 2; i < chain.time.length - 1; i += 1)
     longest = Math.max(longest, chain.time[i]! - chain.time[i - 1]!);
-  if (longest <= 1.9 * track.interval || (track.wasHeld && longest <= 3 * track.interval)) return null;
+  if (longest <= Math.max(0.1, 1.9 * track.interval) || (track.wasHeld && longest <= 3 * track.interval))
+    return null;
   return warns(
     'sample-gap',
     `Samples are missing for ${longest.toFixed(2)} s; a straight line bridges them.`,

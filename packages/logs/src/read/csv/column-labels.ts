@@ -1,6 +1,9 @@
 import type { IssueList } from '../../channels/issue-list.ts';
 import type { CsvDialect } from './csv-dialect.ts';
 
+/** Characters; no heading is longer, and sentences quote them. */
+const longestHeading = 200;
+
 /**
  * One heading for every column: missing ones are numbered, double ones get a number behind.
  *
@@ -24,7 +27,8 @@ export function columnLabels(dialect: CsvDialect, headingLine: number, issues: I
     const heading = (header[index] ?? '')
       .replace(/Â(?=[°²³µ·])/g, '')
       .replace(/\s+/g, ' ')
-      .trim();
+      .trim()
+      .slice(0, longestHeading);
     if (heading === '') return `column ${index + 1}`;
     const count = (seen.get(heading) ?? 0) + 1;
     seen.set(heading, count);

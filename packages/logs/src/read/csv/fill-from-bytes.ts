@@ -88,7 +88,9 @@ function readField(
   let byte = bytes[at]!;
   const isNegative = byte === minus;
   if (isNegative || byte === plus) at += 1;
-  let [mantissa, digits, decimals] = [0, 0, -1];
+  let mantissa = 0;
+  let digits = 0;
+  let decimals = -1;
   for (; at < bytes.length; at += 1) {
     byte = bytes[at]!;
     if (byte >= 48 && byte <= 57) {

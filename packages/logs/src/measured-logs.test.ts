@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { ChannelTable } from './channels/channel-table.ts';
@@ -17,8 +17,20 @@ const folder = new URL('../../../../shared/logs/', import.meta.url);
 const isHere = existsSync(folder);
 if (!isHere) console.info(`Measured logs are not here (${fileURLToPath(folder)}): their checks are skipped.`);
 
+/** The one file of a subfolder whose name holds a word. */
+function fileOf(path: string): URL {
+  const [subfolder = '', word = ''] = path.split('/');
+  const found = filesIn(subfolder).filter((name) => name.includes(word));
+  if (found.length !== 1) throw new Error(`${found.length} files are '${path}'`);
+  return new URL(`${subfolder}/${found[0]!}`, folder);
+}
+
+function filesIn(subfolder: string): string[] {
+  return isHere ? readdirSync(new URL(`${subfolder}/`, folder)) : [];
+}
+
 function outcome(path: string, options: Partial<ReadOptions> = {}): ReadOutcome {
-  return readLog(readFileSync(new URL(path, folder)), { name: path, ...options });
+  return readLog(readFileSync(fileOf(path)), { name: path, ...options });
 }
 
 function tableOf(path: string, options: Partial<ReadOptions> = {}): ChannelTable {
@@ -46,16 +58,16 @@ const logs: readonly {
   readonly figures: readonly Figure[];
 }[] = [
   {
-    path: 'kit-obd/2017-08-07_Seat_Leon_RT_KA_Frei_Vollbremsung.csv',
+    path: 'kit-obd/Vollbremsung',
     figures: [
       ['07:41:42.93', 38, 6.27, 35.7, 1.88],
       ['07:48:32.49', 77, 4.41, 44.6, 5.96],
       ['08:50:15.62', 38, 6.36, 39.8, 2.3],
     ],
   },
-  { path: 'kit-obd/2018-02-17_Glatteis_trim.csv', figures: [['14:21:55.76', 41, 3.66, 19.4, 3.89]] },
+  { path: 'kit-obd/Glatteis', figures: [['14:21:55.76', 41, 3.66, 19.4, 3.89]] },
   {
-    path: 'afit-can/speed_brake_rpm_throttle_home_trim.csv',
+    path: 'afit-can/brake',
     options: scaled,
     figures: [
       [114.01, 40.3, 7.78, 46.1, 1.72],
@@ -64,7 +76,7 @@ const logs: readonly {
     ],
   },
   {
-    path: 'genivi/munich-gps.nmea',
+    path: 'genivi/munich-gps',
     figures: [
       ['12:44:14', 48.5, 6, 45.3, 3.02],
       ['12:55:50', 43.2, 9, 55.8, 1.96],
@@ -75,13 +87,13 @@ const logs: readonly {
     ],
   },
   {
-    path: 'genivi/20100411_Geko_Regensburg.nmea',
+    path: 'genivi/Regensburg',
     figures: [
       ['16:58:34', 29.3, 8, 31, 1.06],
       ['17:07:06', 70, 8, 92.8, 3.57],
     ],
   },
-  { path: 'tables/driveplotr_drive17.csv', figures: [['22:23:39', 61.5, 8, 66.8, 2.58]] },
+  { path: 'tables/drive17', figures: [['22:23:39', 61.5, 8, 66.8, 2.58]] },
 ];
 
 function seconds(clock: string): number {
@@ -117,7 +129,7 @@ describe.skipIf(!isHere)('measured logs', () => {
     });
 
   test('the recorded brake tells when it was applied, half a second into the coasting of the softest rule', () => {
-    const stops = findStops(tableOf('afit-can/speed_brake_rpm_throttle_home_trim.csv', scaled));
+    const stops = findStops(tableOf('afit-can/brake', scaled));
     const [hardest] = stops.slice(-1);
     expect(hardest).toMatchObject({ startBy: 'brake-pressure' });
     expect(hardest!.startTime).toBeCloseTo(252.15, 1);
@@ -132,51 +144,54 @@ describe.skipIf(!isHere)('measured logs', () => {
   });
 
   test.each([
-    'kit-obd/2018-02-18_Stau_gap_trim.csv',
-    'kit-obd/2017-07-13_Messfehler_trim.csv',
-    'genivi/Silvretta-1_void_lowercase.nmea',
-    'gpsd-nmea/bt451.log',
-    'gpsd-nmea/com-1289.log',
-    'gpsd-nmea/firefly-II.log',
-    'gpsd-nmea/gp-320fw-2019-04-07-coldboot.log',
+    'kit-obd/Stau',
+    'kit-obd/Messfehler',
+    'genivi/void',
+    'gpsd-nmea/bt451',
+    'gpsd-nmea/com-1289',
+    'gpsd-nmea/firefly',
+    'gpsd-nmea/coldboot',
   ])('%s holds no stop', (path) => {
     expect(searchStops(tableOf(path), { minimumEntrySpeed: 3 }).stops).toEqual([]);
   });
 
   test('what is wrong with a log is counted as its finder counted it', () => {
-    expect(countOf('genivi/munich-gps.nmea', 'void-fix')).toBe(20);
-    expect(countOf('genivi/munich-gps.nmea', 'bad-checksum')).toBe(0);
-    expect(countOf('genivi/munich-gps.nmea', 'clock-jump-back')).toBe(1);
-    expect(tableOf('genivi/munich-gps.nmea').source.rows).toBe(1867);
-    expect(countOf('genivi/20100411_Geko_Regensburg.nmea', 'void-fix')).toBe(16);
-    expect(countOf('gpsd-nmea/bt451.log', 'void-fix')).toBe(10);
-    expect(countOf('gpsd-nmea/bt451.log', 'clock-jump-back')).toBe(1);
-    expect(countOf('gpsd-nmea/com-1289.log', 'bad-checksum')).toBe(2);
-    expect(countOf('gpsd-nmea/firefly-II.log', 'bad-checksum')).toBe(81);
-    expect(countOf('gpsd-nmea/gp-320fw-2019-04-07-coldboot.log', 'bad-checksum')).toBeGreaterThan(30);
-    expect(countOf('gpsd-nmea/gp-320fw-2019-04-07-coldboot.log', 'not-ascii')).toBeGreaterThan(0);
-    expect(countOf('kit-obd/2018-02-18_Stau_gap_trim.csv', 'time-gap')).toBe(1);
-    expect(tableOf('tables/driveplotr_drive17.csv')).toMatchObject({
+    expect(countOf('genivi/munich-gps', 'void-fix')).toBe(20);
+    expect(countOf('genivi/munich-gps', 'bad-checksum')).toBe(0);
+    expect(countOf('genivi/munich-gps', 'clock-jump-back')).toBe(1);
+    expect(tableOf('genivi/munich-gps').source.rows).toBe(1867);
+    expect(countOf('genivi/Regensburg', 'void-fix')).toBe(16);
+    expect(countOf('gpsd-nmea/bt451', 'void-fix')).toBe(10);
+    expect(countOf('gpsd-nmea/bt451', 'clock-jump-back')).toBe(1);
+    expect(countOf('gpsd-nmea/com-1289', 'bad-checksum')).toBe(2);
+    expect(countOf('gpsd-nmea/firefly', 'bad-checksum')).toBe(81);
+    expect(countOf('gpsd-nmea/coldboot', 'bad-checksum')).toBeGreaterThan(30);
+    expect(countOf('gpsd-nmea/coldboot', 'not-ascii')).toBeGreaterThan(0);
+    expect(countOf('kit-obd/Stau', 'time-gap')).toBe(1);
+    expect(tableOf('tables/drive17')).toMatchObject({
       source: { rows: 387 },
       epoch: '2019-05-27T22:20:39.000Z',
     });
   });
 
   test.each([
-    ['tables/cars.csv', 'log-no-time'],
-    ['afit-can/speed_brake_rpm_throttle_home_trim.csv', 'log-speed-without-unit'],
-    ['genivi/logfile-munich1.gvsl', 'log-not-read'],
-    ['genivi/gps-only-jumps.gvsl', 'log-not-read'],
-    ['gpx/around-visnjan-with-car.gpx', 'log-not-read'],
-    ['gpx/unicode_with_bom.gpx', 'log-not-read'],
-    ['can/xb_mphlog.log', 'log-not-read'],
-    ['can/civic8th_40mph.trc', 'log-not-read'],
-    ['can/civic8th_wheels-in-air.log', 'log-not-read'],
-    ['can/toyota_prius_2010_pt.dbc', 'log-not-a-table'],
-    ['json/openxc_trace.json', 'log-not-read'],
+    ['tables/cars', 'log-no-time'],
+    ['afit-can/brake', 'log-speed-without-unit'],
+    ['genivi/munich1', 'log-not-read'],
+    ['genivi/jumps', 'log-not-read'],
   ])('%s is refused in one line', (path, code) => {
     const read = outcome(path);
     expect(read).toMatchObject({ ok: false, code });
     if (!read.ok) expect(read.sentence).toMatch(/^\S+ [^\n]{20,}\.$/);
+  });
+
+  test('files of other kinds are refused in one line each', () => {
+    for (const subfolder of ['gpx', 'can', 'json'])
+      for (const name of filesIn(subfolder)) {
+        const read = readLog(readFileSync(new URL(`${subfolder}/${name}`, folder)), { name: 'log' });
+        const code = name.endsWith('.dbc') ? 'log-not-a-table' : 'log-not-read';
+        expect(read).toMatchObject({ ok: false, code });
+        if (!read.ok) expect(read.sentence).toMatch(/^log [^\n]{20,}\.$/);
+      }
   });
 });

@@ -20,10 +20,16 @@ export function subjectOf(title: string, alone: boolean): Subject {
   const bare = title.replace(/\s+(?:alone|only)$/i, '');
   const plain = /^[A-Z][a-z-]+(?: [A-Za-z0-9-]+){0,6}$/.test(bare);
   const name = plain ? `The ${lowered(bare)}` : `"${bare}"`;
-  const many = plain && bare.endsWith('s');
+  const many = plain && isMany(bare);
   const short = bare.split(' ').length <= 3;
   return {
     name: alone && short ? `${name} alone` : name,
     verb: (plural, singular) => (many ? plural : singular),
   };
+}
+
+/** By the noun before any `with`, `on` and the like. */
+function isMany(title: string): boolean {
+  const head = title.split(/ (?:with|on|for|in|of|without) /)[0] ?? title;
+  return / and /.test(head) || /[^s]s$/.test(head);
 }

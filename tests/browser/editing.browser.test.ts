@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { copyOfDemo, readJob, valueIn, type KeptJob } from './jobs-api.ts';
 import { launchBrowser } from './launch-browser.ts';
@@ -90,6 +91,8 @@ describe.skipIf(browser === null)('editing a job', () => {
     const table = other.page.getByRole('table');
     await table.getByText('2500 lb').waitFor();
     await table.getByText('2600 lb').waitFor();
+    const { violations } = await new AxeBuilder({ page: other.page }).analyze();
+    expect(violations).toEqual([]);
     const save = other.page.getByRole('button', { name: 'Save these choices' });
     expect(await save.isDisabled()).toBe(true);
     await table.getByLabel(/2500 lb/).check();

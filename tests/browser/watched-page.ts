@@ -37,7 +37,7 @@ export async function settled(page: Page): Promise<void> {
   await page.waitForFunction(
     () => {
       const answer = document.querySelector('.answer');
-      return answer !== null && !/…\s*$/.test(answer.textContent ?? '…');
+      return answer !== null && !(answer.textContent ?? '…').includes('…');
     },
     undefined,
     { timeout: 60_000 },

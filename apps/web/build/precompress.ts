@@ -16,7 +16,7 @@ export function precompress(): Plugin {
     configResolved(config) {
       folder = resolve(config.root, config.build.outDir);
     },
-    async closeBundle() {
+    async writeBundle() {
       for (const file of await textFiles(folder)) await compressBeside(file);
     },
   };

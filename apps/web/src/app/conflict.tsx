@@ -31,12 +31,7 @@ export function Conflict() {
         Somebody saved version {theirs.version} of this job while you were editing version {kept.version}.
         Nothing of yours was written, nothing is lost: choose for each value.
       </PageHead>
-      <div
-        className="table-wrap"
-        tabIndex={0}
-        role="region"
-        aria-label="Differences between the two versions"
-      >
+      <div className="table-wrap" tabIndex={0} role="group" aria-label="Differences between the two versions">
         <table>
           <thead>
             <tr>

@@ -31,9 +31,7 @@ function Limits({ prediction }: { readonly prediction: Prediction }) {
   const warnings = prediction.warnings.filter(({ about }) => about === undefined || about === setUp.id);
   return (
     <>
-      <div className="warnings">
-        <Warnings warnings={warnings} />
-      </div>
+      <Warnings warnings={warnings} />
       <Basis prediction={prediction} />
       {budget && <WhereTheFeetGo setUp={setUp} budget={budget} />}
       <PedalSection setUp={setUp} />
@@ -53,7 +51,7 @@ function WhereTheFeetGo({ setUp, budget }: SetUpProps & { readonly budget: StopB
   return (
     <Section
       title="Where the distance goes"
-      intro={`${setUp.title}, from the first touch of the pedal. Each effect has the share that it adds on average over every order of adding them, so the parts sum to the whole.`}
+      intro={`${setUp.title}, from the first touch of the pedal; central values. Each effect has the share that it adds on average over every order of adding them, so the parts sum to the whole.`}
     >
       <RoadSheet longest={longest}>
         <StopBudgetPicture budget={budget} title={setUp.title} />

@@ -88,11 +88,7 @@ function PairWarnings({
   readonly pair: readonly string[];
 }) {
   const warnings = prediction.warnings.filter(({ about }) => about === undefined || pair.includes(about));
-  return (
-    <div className="warnings">
-      <Warnings warnings={warnings} />
-    </div>
-  );
+  return <Warnings warnings={warnings} />;
 }
 
 interface SetUpSelectProps {

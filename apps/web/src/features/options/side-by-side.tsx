@@ -16,7 +16,7 @@ export function SideBySide({ a, b, difference }: SideBySideProps) {
   const units = useUnits();
   const columns = [a.title, b.title, 'Difference'];
   return (
-    <div className="table-wrap" tabIndex={0} role="region" aria-label="Both set-ups in figures">
+    <div className="table-wrap" tabIndex={0} role="group" aria-label="Both set-ups in figures">
       <table className="side-by-side">
         <thead>
           <tr>

@@ -32,7 +32,7 @@ export function ComparisonSection({ comparison }: { readonly comparison: Compari
           note={percentRange(differencePercent)}
         />
         <FactFigure
-          name="Chance of such a difference without any change"
+          name="How often luck alone gives such a difference"
           note={`${permutation.exact ? 'all' : 'a sample of'} ${permutation.arrangements} arrangements of the runs${welch ? `; by Welch’s test ${probability(welch.p)}` : ''}`}
         >
           {probability(permutation.p)}

@@ -1,16 +1,17 @@
 import { useQuery } from '@tanstack/react-query';
-import type { LogReport, LogSummary } from '@standstill/workshop';
+import { statedConfounders, type LogReport, type LogSummary } from '@standstill/workshop';
 import { useSearchParams } from 'wouter';
 import { listLogs } from '../../shared/api/logs.ts';
 import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
 import { useJobReading } from '../../shared/job/use-job-reading.ts';
 import { RoadSheet } from '../../shared/picture/road-scale.tsx';
+import { Lead } from '../../shared/ui/lead.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 import { Trouble } from '../../shared/ui/trouble.tsx';
 import { ComparisonSection } from './comparison-section.tsx';
 import { pairOf, ProofChoices } from './proof-choices.tsx';
-import { logOf, statedConfounders } from './run-edits.ts';
+import { logOf } from './run-edits.ts';
 import { SetPanel } from './set-panel.tsx';
 import { useComparison } from './use-comparison.ts';
 import { nominalSpeedOf, useReports, type RunReport } from './use-reports.ts';
@@ -58,7 +59,7 @@ export default function ProofPage() {
   return (
     <>
       <PageHead title="Proof" question="What did the stops show?">
-        <p>{comparison.data?.sentence ?? firstWords(of(before), of(after))}</p>
+        <Lead text={comparison.data?.sentence ?? firstWords(of(before), of(after))} />
       </PageHead>
       {logs.error && (
         <Trouble tried="list the logs" reason={logs.error} onRetry={() => void logs.refetch()} />

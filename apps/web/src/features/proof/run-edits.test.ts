@@ -1,6 +1,6 @@
-import type { JobDocument, LogSummary, RunDocument } from '@standstill/workshop';
+import type { JobDocument, LogSummary } from '@standstill/workshop';
 import { describe, expect, it } from 'vitest';
-import { addRun, logOf, removeRun, statedConfounders } from './run-edits.ts';
+import { addRun, logOf, removeRun } from './run-edits.ts';
 
 const document = { runs: [{ id: 'run-2', setUp: 'found', log: 'a' }] } as unknown as JobDocument;
 const log = (id: string, name: string): LogSummary => ({
@@ -11,8 +11,6 @@ const log = (id: string, name: string): LogSummary => ({
   sha256: '',
   addedAt: '',
 });
-const run = (more: Partial<RunDocument>): RunDocument => ({ id: 'r', setUp: 's', log: 'l', ...more });
-
 describe('runs', () => {
   it('a new run has an id of its own', () => {
     const changed = addRun(document, 'kit', 'b');
@@ -36,12 +34,5 @@ describe('runs', () => {
     expect(logOf({ id: 'r', setUp: 's', log: '2' }, logs)?.name).toBe('after.csv');
     expect(logOf({ id: 'r', setUp: 's', log: 'logs/before.csv' }, logs)?.id).toBe('1');
     expect(logOf({ id: 'r', setUp: 's', log: 'gone.csv' }, logs)).toBeUndefined();
-  });
-
-  it('names what the runs say was different, and stays silent where one side says nothing', () => {
-    expect(
-      statedConfounders([run({ tires: 'old', surface: 'dry' })], [run({ tires: 'new', surface: 'dry' })]),
-    ).toEqual(['tires: old before, new after']);
-    expect(statedConfounders([run({ tires: 'old' })], [run({})])).toEqual([]);
   });
 });

@@ -27,18 +27,3 @@ export function logOf(run: RunDocument, logs: readonly LogSummary[]): LogSummary
     logs.find(({ name }) => name === run.log || run.log.endsWith(`/${name}`))
   );
 }
-
-/** What differs between the sets by the words of their runs, and so can't be told from the set-up. */
-export function statedConfounders(
-  before: readonly RunDocument[],
-  after: readonly RunDocument[],
-): readonly string[] {
-  return (['tires', 'surface', 'date'] as const).flatMap((key) => {
-    const [a, b] = [said(before, key), said(after, key)];
-    return a === b || a === '' || b === '' ? [] : [`${key}: ${a} before, ${b} after`];
-  });
-}
-
-function said(runs: readonly RunDocument[], key: 'tires' | 'surface' | 'date'): string {
-  return [...new Set(runs.flatMap((run) => run[key] ?? []))].join(', ');
-}

@@ -97,7 +97,7 @@ const origins = {
 function HowRead({ report }: { readonly report: LogReport }) {
   return (
     <div className="stack">
-      <div className="table-wrap" tabIndex={0} role="region" aria-label="Columns of the log">
+      <div className="table-wrap" tabIndex={0} role="group" aria-label="Columns of the log">
         <table>
           <thead>
             <tr>

@@ -23,7 +23,7 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
   const points = useMemo(() => tracePoints(stop), [stop]);
   const spread = stop.distanceStandardError_m * 2;
   return (
-    <section className="stop-card" aria-label={`Stop ${stop.number}`}>
+    <article className="stop-card" aria-label={`Stop ${stop.number}`}>
       <p className="stop-head">
         <strong>Stop {stop.number}</strong>
         {stop.clock && <span className="soft"> at {stop.clock}</span>}
@@ -62,7 +62,7 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
         </ul>
       )}
       <TracePicture title={`Stop ${stop.number}`} points={points} fastest={fastest} dashed={dashed} />
-    </section>
+    </article>
   );
 }
 

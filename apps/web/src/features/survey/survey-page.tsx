@@ -51,6 +51,7 @@ function Answer() {
     <>
       <p>
         {car.name}, {fieldText(car.mass)} at test, wheelbase {fieldText(car.wheelbase)}.{' '}
+        {!reading && 'Counting what is measured, specified and assumed …'}
         {counts && (
           <>
             {counts.measured} values are measured, {counts.specified} specified,{' '}

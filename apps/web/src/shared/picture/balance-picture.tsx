@@ -156,7 +156,7 @@ function BalanceTwin({ sets }: { readonly sets: readonly BalanceOf[] }) {
   return (
     <TextTwin
       caption="Balance on this road, with ABS and electronic distribution taken as failed"
-      head={['', ...sets.map(({ title }) => title)]}
+      head={['Figure', ...sets.map(({ title }) => title)]}
       rows={[
         ['first to lock', ...sets.map(({ balance }) => balance.firstToLock)],
         [

@@ -11,6 +11,11 @@ export interface RunDotsProps {
 
 const radius = 5.5;
 
+/** px that the dots of a set take below their line. */
+export function dotsHeight(positions: readonly number[]): number {
+  return (Math.max(0, ...stack(positions).map(({ level }) => level)) + 1) * (radius * 2 + 1);
+}
+
 /** Every run as a dot on the road where the car came to rest; dots that would cover each other are stacked. */
 export function RunDots({ distances, y, filled }: RunDotsProps) {
   const { x } = useRoadScale();

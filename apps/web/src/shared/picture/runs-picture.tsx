@@ -4,16 +4,21 @@ import { IntervalMark } from './interval-mark.tsx';
 import { DotSample, Key, LineSample } from './key.tsx';
 import { RoadPicture } from './road-picture.tsx';
 import { useRoadScale } from './road-scale.tsx';
-import { RunDots } from './run-dots.tsx';
+import { dotsHeight, RunDots } from './run-dots.tsx';
 import { TextTwin } from './text-twin.tsx';
 
-const row = 96;
+/** px from the top of a set to its line, and from its line to its first dot. */
+const head = 34;
+const toDots = 20;
 
 /** Every run of both sets where it came to rest, with the mean and its interval, and what the model expected. */
 export function RunsPicture({ comparison }: { readonly comparison: Comparison }) {
   const { distance } = useUnits();
+  const { x } = useRoadScale();
   const { before, after, difference_m, expectation } = comparison;
   const expected = expectation && shifted(before.mean_m.value, expectation.expected_m);
+  const heightOf = (set: Comparison['before']) => head + toDots + dotsHeight(set.distances_m.map(x)) + 6;
+  const [first, second] = [heightOf(before), heightOf(after)];
   const words = [
     `Before: ${before.count} runs, mean ${distance.range(before.mean_m)}.`,
     `After: ${after.count} runs, mean ${distance.range(after.mean_m)}.`,
@@ -25,12 +30,12 @@ export function RunsPicture({ comparison }: { readonly comparison: Comparison })
       title="Every run, before and after"
       description={words}
       caption={<Key entries={keyEntries(expected !== null)} />}
-      height={row * 2 + (expected ? 44 : 0)}
+      height={first + second + (expected ? head + 14 : 0)}
       twin={<RunsTwin comparison={comparison} />}
     >
-      <SetRow title={`before: ${before.name}`} set={before} y={30} filled={false} />
-      <SetRow title={`after: ${after.name}`} set={after} y={row + 30} filled />
-      {expected && <ExpectedRow expected={expected} y={row * 2 + 26} />}
+      <SetRow title={`before: ${before.name}`} set={before} y={head} filled={false} />
+      <SetRow title={`after: ${after.name}`} set={after} y={first + head} filled />
+      {expected && <ExpectedRow expected={expected} y={first + second + head} />}
     </RoadPicture>
   );
 }
@@ -53,7 +58,7 @@ function SetRow({ title, set, y, filled }: SetRowProps) {
       <line className="faint" x1={x(set.mean_m.value)} x2={x(set.mean_m.value)} y1={0} y2={y} />
       <line className="faint" x1={x(0)} x2={x(set.worst_m)} y1={y} y2={y} />
       <IntervalMark estimate={set.mean_m} y={y} style={filled ? 'solid' : 'dashed'} />
-      <RunDots distances={set.distances_m} y={y + 20} filled={filled} />
+      <RunDots distances={set.distances_m} y={y + toDots} filled={filled} />
     </g>
   );
 }

@@ -25,7 +25,7 @@ export function StopBudgetPicture({
       height={row * (links.length + 2) - 4}
       twin={<BudgetTwin budget={budget} />}
     >
-      <DimensionLine from={0} to={budget.ideal_m} y={row - 4} label={`ideal stop ${feet(budget.ideal_m)}`} />
+      <DimensionLine from={0} to={budget.ideal_m} y={row - 4} label={`Ideal stop ${feet(budget.ideal_m)}`} />
       {links.map(({ title: name, from, to }, index) => (
         <DimensionLine
           key={name}
@@ -39,7 +39,7 @@ export function StopBudgetPicture({
         from={0}
         to={budget.total_m}
         y={row * (links.length + 2) - 8}
-        label={`this car ${feet(budget.total_m)}`}
+        label={`This car ${feet(budget.total_m)}`}
         strong
       />
     </RoadPicture>
@@ -72,10 +72,10 @@ function BudgetTwin({ budget }: { readonly budget: StopBudgetResult }) {
       caption="Where the distance goes: the ideal stop, and what each effect adds to it"
       head={['Part of the stop', 'Distance']}
       rows={[
-        ['ideal stop: every tire at its peak from the first instant', distance.text(budget.ideal_m)],
+        ['Ideal stop: every tire at its peak from the first instant', distance.text(budget.ideal_m)],
         ...budget.shares.map(({ title, distance_m }) => [title, distance.signed(distance_m)]),
       ]}
-      total={['this car', distance.text(budget.total_m)]}
+      total={['This car', distance.text(budget.total_m)]}
     />
   );
 }

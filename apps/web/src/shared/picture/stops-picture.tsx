@@ -9,7 +9,7 @@ export interface StopOf {
   readonly distance_m: Estimate;
 }
 
-const row = 52;
+const row = 60;
 
 /** Where each set-up comes to rest, with its interval. */
 export function StopsPicture({ stops }: { readonly stops: readonly StopOf[] }) {
@@ -21,7 +21,7 @@ export function StopsPicture({ stops }: { readonly stops: readonly StopOf[] }) {
     <RoadPicture
       title="Where each set-up comes to rest"
       description={words}
-      height={row * stops.length + 4}
+      height={row * stops.length}
       twin={<p className="unseen">{words}</p>}
     >
       {stops.map(({ title, distance_m }, index) => (
@@ -29,7 +29,7 @@ export function StopsPicture({ stops }: { readonly stops: readonly StopOf[] }) {
           key={title}
           title={title}
           estimate={distance_m}
-          y={row * index + 30}
+          y={row * index + 40}
           style={index === 0 ? 'dashed' : 'solid'}
         />
       ))}
@@ -58,7 +58,7 @@ function StopRow({ title, estimate, y, style }: StopRowProps) {
         y2={y}
         strokeOpacity={0.35}
       />
-      <text x={x(0)} y={y - 7}>
+      <text x={x(0)} y={y - 17}>
         {title} <tspan className="strong">{distance.text(estimate)}</tspan> ({distance.range(estimate)})
       </text>
       <IntervalMark estimate={estimate} y={y} style={style} />

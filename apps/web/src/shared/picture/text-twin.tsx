@@ -15,7 +15,7 @@ export function TextTwin({ caption, head, rows, total, open = false }: TextTwinP
   return (
     <details open={open}>
       <summary>In figures</summary>
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={caption}>
+      <div className="table-wrap" tabIndex={0} role="group" aria-label={caption}>
         <table>
           <caption>{caption}</caption>
           <thead>

@@ -39,13 +39,22 @@ export const QuantityField = memo(function QuantityField({
   const reading = typing || unread === undefined ? null : readFieldText(text, fact, kept);
   const message = reading && !reading.ok ? reading.message : null;
 
-  const leave = () => {
-    setTyping(false);
-    if (unread === undefined) return;
+  /** Takes what was typed into the document where it can be read; gives the value that stands then. */
+  const take = (): QuantityInput | undefined => {
+    if (unread === undefined) return kept;
     const read = readFieldText(unread, fact, kept);
-    if (!read.ok) return;
+    if (!read.ok) return kept;
     if (fieldText(read.input) !== fieldText(kept)) session.set(path, read.input);
     session.setText(path, null);
+    return read.input;
+  };
+  const leave = () => {
+    setTyping(false);
+    take();
+  };
+  const known = (origin: Origin) => {
+    const value = take();
+    if (value !== undefined) session.set(path, withOrigin(value, origin));
   };
 
   return (
@@ -64,13 +73,13 @@ export const QuantityField = memo(function QuantityField({
           onFocus={() => setTyping(true)}
           onChange={(event) => session.setText(path, event.target.value)}
           onBlur={leave}
-          onKeyDown={(event) => event.key === 'Enter' && leave()}
+          onKeyDown={(event) => event.key === 'Enter' && take()}
         />
         {kept !== undefined && (
           <select
             aria-label={`How ${title.toLowerCase()} is known`}
             value={originOf(kept)}
-            onChange={(event) => session.set(path, withOrigin(kept, event.target.value as Origin))}
+            onChange={(event) => known(event.target.value as Origin)}
           >
             {origins.map((origin) => (
               <option key={origin}>{origin}</option>

@@ -4,6 +4,7 @@ import type { UseQueryResult } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { Predicted } from '../../worker/protocol.ts';
 import { useJobPart } from '../job/job-context.ts';
+import { Lead } from './lead.tsx';
 import { PageHead } from './page-head.tsx';
 import { Trouble } from './trouble.tsx';
 
@@ -12,7 +13,7 @@ export interface PredictionPageProps {
   readonly question: string;
   readonly query: UseQueryResult<Predicted>;
   /** The answer to the page's question. */
-  readonly answer: (prediction: Prediction) => ReactNode;
+  readonly answer: (prediction: Prediction) => string;
   readonly children: (prediction: Prediction) => ReactNode;
 }
 
@@ -23,7 +24,7 @@ export function PredictionPage({ title, question, query, answer, children }: Pre
   return (
     <>
       <PageHead title={title} question={question}>
-        {prediction ? <p>{answer(prediction)}</p> : <p className="waiting">{firstWords(query)}</p>}
+        {prediction ? <Lead text={answer(prediction)} /> : <p className="waiting">{firstWords(query)}</p>}
         {isPlaceholderData && (
           <p className="small soft" role="status">
             Computing again after your change …

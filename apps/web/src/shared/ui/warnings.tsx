@@ -3,20 +3,31 @@ import type { Warning } from '@standstill/workshop';
 const words = { danger: 'Danger', caution: 'Caution', note: 'Note' } as const;
 const rank = { danger: 0, caution: 1, note: 2 } as const;
 
-/** Warnings, the gravest first: danger is boxed and says its word, so that no color is needed to see it. */
+/**
+ * Warnings, the gravest first: danger is boxed and says its word, so that no color is needed to see it. Notes are folded
+ * on the screen and open on paper.
+ */
 export function Warnings({ warnings }: { readonly warnings: readonly Warning[] }) {
   const sorted = [...warnings].sort((a, b) => rank[a.severity] - rank[b.severity]);
+  const notes = sorted.filter(({ severity }) => severity === 'note');
   return (
-    <>
-      {sorted.map((warning) => (
-        <WarningBox
-          key={`${warning.code} ${warning.about ?? ''} ${warning.message}`}
-          severity={warning.severity}
-        >
-          {warning.message}
-        </WarningBox>
-      ))}
-    </>
+    <div className="warnings">
+      {sorted.filter(({ severity }) => severity !== 'note').map(boxed)}
+      {notes.length > 0 && (
+        <details>
+          <summary>{notes.length === 1 ? 'One note' : `${notes.length} notes`} on these figures</summary>
+          {notes.map(boxed)}
+        </details>
+      )}
+    </div>
+  );
+}
+
+function boxed({ code, about, severity, message }: Warning) {
+  return (
+    <WarningBox key={`${code} ${about ?? ''} ${message}`} severity={severity}>
+      {message}
+    </WarningBox>
   );
 }
 

@@ -141,3 +141,79 @@ test('a log is given back as the bytes that came in, whatever they are', async (
     { numRuns: 60 },
   );
 });
+
+/** Replaces one value somewhere in a document. */
+function replaceOne(document: unknown, place: number, value: unknown): unknown {
+  let leaves = 0;
+  const count = (node: unknown): void => {
+    if (typeof node === 'object' && node !== null) Object.values(node).forEach(count);
+    else leaves += 1;
+  };
+  count(document);
+  let left = place % leaves;
+  const copy = (node: unknown): unknown => {
+    if (Array.isArray(node)) return node.map(copy);
+    if (typeof node === 'object' && node !== null)
+      return Object.fromEntries(Object.entries(node).map(([key, inner]) => [key, copy(inner)]));
+    left -= 1;
+    return left === -1 ? value : node;
+  };
+  return copy(document);
+}
+
+const badValue = fc.oneof(
+  fc.constantFrom(
+    '',
+    '0',
+    '-1',
+    '1e308 m',
+    '1e-308 kg',
+    '0 in',
+    '200 %',
+    '-40 °C',
+    '1e9 lbf',
+    'NaN',
+    'Infinity m',
+    null,
+    true,
+    [],
+    {},
+    0,
+    -1,
+    1e308,
+  ),
+  fc
+    .tuple(
+      fc.double({ noNaN: true }),
+      fc.constantFrom('m', 'kg', 'mm', 'in', 'lbf', 'psi', '%', 'mph', '°F', 'mm²', 'N·m', ''),
+    )
+    .map(([size, unit]) => `${size} ${unit}`),
+  fc.string(),
+);
+
+test('no value in a job whatever makes a prediction fail without saying why', async () => {
+  let predicted = 0;
+  await fc.assert(
+    fc.asyncProperty(
+      fc.nat(),
+      badValue,
+      fc.record(
+        { speed_m_s: fc.double({ min: 0.1, max: 150 }), pedalForce_N: fc.double({ min: 0.1, max: 5000 }) },
+        { requiredKeys: [] },
+      ),
+      async (place, value, options) => {
+        const document = replaceOne(jobDocument(), place, value);
+        const answer = await server.app.inject({
+          method: 'POST',
+          url: '/api/predictions',
+          payload: { document, options: { draws: 2, ...options } },
+        });
+        if (answer.statusCode >= 500)
+          throw new Error(JSON.stringify({ place, value, options, body: answer.body }));
+        if (answer.statusCode === 200) predicted += 1;
+      },
+    ),
+    { numRuns: 150 },
+  );
+  expect(predicted).toBeGreaterThan(5);
+});

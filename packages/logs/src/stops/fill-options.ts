@@ -3,7 +3,8 @@ import type { FilledOptions, FindOptions } from './find-options.ts';
 
 /**
  * Fills in what a person left out. Common practice: 25 km/h and 3 m/s² tell a brake test from parking and traffic;
- * 20 ms is the greatest delay that the instrument limits of SAE J299 allow.
+ * what a workshop has at hand is not an instrument: receivers filter and send late, so that 0.05 s (2.5 times the delay
+ * that SAE J299 allows an instrument) is assumed between brake signal and speed until the logger's own delay is known.
  *
  * @param options - what was said
  * @returns all options
@@ -11,7 +12,7 @@ import type { FilledOptions, FindOptions } from './find-options.ts';
  * Source: [sae-j299], [common-practice]
  */
 export function fillOptions(options: FindOptions): FilledOptions {
-  const { nominalSpeed = null, speedLatency = { value: 0, standardError: 0.02 } } = options;
+  const { nominalSpeed = null, speedLatency = { value: 0, standardError: 0.05 } } = options;
   if (nominalSpeed !== null) requireRange('nominal speed', nominalSpeed, 'm/s', 1, 150);
   requireRange('speed latency', speedLatency.value, 's', -2, 2);
   requireRange('standard error of the speed latency', speedLatency.standardError, 's', 0, 2);

@@ -10,7 +10,7 @@ export interface FindOptions {
   readonly gentleBelow?: number;
   /** Rise over run in the direction of travel, uphill positive; corrected distances are then for level ground. */
   readonly grade?: number;
-  /** s, how late the logged speed is against the brake signal, and its standard error. 0 ± 0.02 s where absent. */
+  /** s, how late the logged speed is against the brake signal, and its standard error. 0 ± 0.05 s (assumed) where absent. */
   readonly speedLatency?: { readonly value: number; readonly standardError: number };
   /** 'deceleration-onset' leaves brake signals aside. A brake signal is used where the log has one, else. */
   readonly startBy?: 'any' | 'deceleration-onset';

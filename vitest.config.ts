@@ -13,15 +13,52 @@ export default defineConfig({
         test: {
           name: 'behavior',
           include: [`${rooms}/**/*.test.ts`],
-          exclude: ['**/node_modules/**', '**/dist/**', '**/*.{law,pin,long}.test.ts', '**/*.browser.test.ts'],
+          exclude: [
+            '**/node_modules/**',
+            '**/dist/**',
+            '**/*.{law,pin,long}.test.ts',
+            '**/*.browser.test.ts',
+          ],
           testTimeout: 30_000,
         },
       },
-      { ...shared, test: { name: 'law', include: [`${rooms}/**/*.law.test.ts`], exclude: ['**/node_modules/**', '**/dist/**'], testTimeout: 60_000 } },
-      { ...shared, test: { name: 'pin', include: [`${rooms}/**/*.pin.test.ts`], exclude: ['**/node_modules/**', '**/dist/**'] } },
+      {
+        ...shared,
+        test: {
+          name: 'law',
+          include: [`${rooms}/**/*.law.test.ts`],
+          exclude: ['**/node_modules/**', '**/dist/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'pin',
+          include: [`${rooms}/**/*.pin.test.ts`],
+          exclude: ['**/node_modules/**', '**/dist/**'],
+        },
+      },
       { ...shared, test: { name: 'checks', include: ['checks/**/*.check.ts'] } },
-      { ...shared, test: { name: 'browser', include: ['tests/browser/**/*.browser.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false } },
-      { ...shared, test: { name: 'long', include: [`${rooms}/**/*.long.test.ts`], exclude: ['**/node_modules/**', '**/dist/**'], testTimeout: 600_000 } },
+      {
+        ...shared,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.browser.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+      {
+        ...shared,
+        test: {
+          name: 'long',
+          include: [`${rooms}/**/*.long.test.ts`],
+          exclude: ['**/node_modules/**', '**/dist/**'],
+          testTimeout: 600_000,
+        },
+      },
     ],
   },
 });

@@ -20,7 +20,7 @@ for (const file of files) {
     if (typeof run !== 'function') continue;
     rows.push(...(await run()));
   } catch (error) {
-    failures.push(`${file}: ${error instanceof Error ? error.message : error}`);
+    failures.push(`${file}: ${error instanceof Error ? error.message : String(error)}`);
   }
 }
 

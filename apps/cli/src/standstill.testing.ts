@@ -15,8 +15,8 @@ export interface Ended {
   readonly err: string;
 }
 
-/** The real command, built from the present sources, and an empty folder to run it in. */
-export function realCommand(): {
+/** The real command, built from the present sources, and the folder that it runs in: an empty one unless named. */
+export function realCommand(home?: string): {
   readonly folder: () => string;
   readonly run: (...words: string[]) => Ended;
 } {
@@ -32,7 +32,7 @@ export function realCommand(): {
     folder: () => folder,
     run: (...words) => {
       const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...words], {
-        cwd: folder,
+        cwd: home ?? folder,
         encoding: 'utf8',
         env: plainEnvironment(),
         maxBuffer: 1e8,

@@ -60,7 +60,7 @@ function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[]
     ...(welch === null
       ? []
       : [
-          `Chance of such a difference without a real one: ${chance(welch.p)} (Welch t ${realMinus(welch.t.toFixed(2))}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
+          `Chance of a difference this large if nothing had changed: ${chance(welch.p)} (Welch t ${realMinus(welch.t.toFixed(2))}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
         ]),
     `The same by shuffling the stops: ${chance(permutation.p)} (${ways}).`,
     `Best against best would claim ${known(bestOfEach.difference_m)}; taking a best alone gains about ${gainBefore} before and ${gainAfter} after.`,
@@ -93,6 +93,6 @@ function expectationLines(
   const { sentence, setUp, expected_m, explainedShare, unexplained_m } = expectation;
   return [
     sentence,
-    `Expected of ${setUp}: ${print.difference(expected_m, 'stopping-distance')}; share explained ${print.estimate(explainedShare, 'share')}; not explained ${print.difference(unexplained_m, 'stopping-distance')}.`,
+    `Expected of ${setUp}: ${print.difference(expected_m, 'stopping-distance')}; share explained ${realMinus(print.estimate(explainedShare, 'share'))}; not explained ${print.difference(unexplained_m, 'stopping-distance')}.`,
   ];
 }

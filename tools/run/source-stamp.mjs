@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 
 import { join } from 'node:path';
 import { root } from './root.mjs';
 
-const leftOut = /(?:^|\/)(?:node_modules|dist|\.cache)(?:\/|$)|\.tsbuildinfo$|\.test\.tsx?$/;
+const leftOut = /(?:^|\/)(?:node_modules|dist|\.cache)(?:\/|$)|\.tsbuildinfo$|\.(?:test|testing)\.tsx?$/;
 
 /** A digest of the content of files and folders, test files and built files left out. */
 export function sourceStamp(paths) {

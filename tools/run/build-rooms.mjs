@@ -21,7 +21,7 @@ const parts = [
     from: [...common, 'packages', 'apps/web'],
     leaves: ['apps/web/dist/index.html'],
     build: () =>
-      runTool('vite/bin/vite.js', ['build', '--logLevel', 'warn'], { cwd: join(root, 'apps/web') }),
+      runTool('vite/bin/vite.js', ['build', '--logLevel', 'error'], { cwd: join(root, 'apps/web') }),
   },
 ];
 

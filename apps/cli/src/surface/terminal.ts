@@ -13,14 +13,29 @@ export interface Terminal {
   readonly width: number;
 }
 
-/** The terminal of this process. Color only where a person looks and has not asked for none (NO_COLOR). */
+/** The terminal of this process. */
 export function processTerminal(): Terminal {
   const { stdout, stderr, env } = process;
-  const colored = stdout.isTTY && (env['NO_COLOR'] ?? '') === '' && env['TERM'] !== 'dumb';
   return {
     out: (text) => void stdout.write(`${text}\n`),
     note: (text) => void stderr.write(`${text}\n`),
-    colors: pc.createColors(colored || (env['FORCE_COLOR'] ?? '') !== ''),
+    colors: pc.createColors(wantsColor(env, stdout.isTTY)),
     width: stdout.isTTY ? stdout.columns : Infinity,
   };
+}
+
+/**
+ * Color only where a person looks at the output, and never where NO_COLOR is set.
+ *
+ * @param environment - the process's environment variables
+ * @param isTerminal - whether the output goes to a terminal
+ * @returns true for color
+ */
+export function wantsColor(
+  environment: Readonly<Record<string, string | undefined>>,
+  isTerminal: boolean,
+): boolean {
+  const set = (name: string): boolean => (environment[name] ?? '') !== '';
+  if (set('NO_COLOR')) return false;
+  return set('FORCE_COLOR') || (isTerminal && environment['TERM'] !== 'dumb');
 }

@@ -1,5 +1,5 @@
 // How many bytes of script a page needs before it can be used, gzipped, against a page that only has React in it.
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
@@ -24,7 +24,8 @@ export default async function firstLoad() {
     const value = scriptBytes(app, ['index.html', module]);
     return row(`script before the ${name} can be used`, value, bare);
   });
-  return [row('a page with nothing but React', bare, bare), ...rows];
+  const worker = row('script of the worker, loaded beside the page', workerBytes(app), bare);
+  return [row('a page with nothing but React', bare, bare), ...rows, worker];
 }
 
 function row(name, bytes, bare) {
@@ -65,6 +66,13 @@ async function buildBarePage() {
     build: { outDir, manifest: true, target: 'es2022' },
   });
   return outDir;
+}
+
+function workerBytes(outDir) {
+  const folder = join(outDir, 'assets');
+  const file = readdirSync(folder).find((name) => /worker.*\.js$/.test(name));
+  if (file === undefined) throw new Error('The build has no worker.');
+  return gzipSync(readFileSync(join(folder, file)), { level: 9 }).length;
 }
 
 /** The entries and all that they import before they run, each file once. */

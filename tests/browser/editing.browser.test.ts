@@ -6,6 +6,7 @@ import { startServerProcess, type ServerProcess } from './server-process.ts';
 import { openPage, settled, type WatchedPage } from './watched-page.ts';
 
 const browser = await launchBrowser();
+afterAll(() => browser?.close());
 
 const fill = async ({ page }: WatchedPage, label: string, text: string) => {
   await page.getByLabel(label, { exact: true }).fill(text);

@@ -6,6 +6,7 @@ import { startServerProcess, type ServerProcess } from './server-process.ts';
 import { openPage, settled, type WatchedPage } from './watched-page.ts';
 
 const browser = await launchBrowser();
+afterAll(() => browser?.close());
 const before = madeLog({ name: 'before.csv', speed: 60, decelerations: [0.8, 0.79, 0.81, 0.8, 0.795] });
 const after = madeLog({ name: 'after.csv', speed: 60, decelerations: [0.88, 0.9, 0.89, 0.885, 0.895] });
 

@@ -8,6 +8,7 @@ import { startServerProcess, type ServerProcess } from './server-process.ts';
 import { openPage, settled } from './watched-page.ts';
 
 const browser = await launchBrowser();
+afterAll(() => browser?.close());
 const stages = ['survey', 'limits', 'options', 'work', 'proof', 'record'];
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

@@ -1,19 +1,27 @@
-import { compareRuns, newJobDocument, predict, readJobDocument, reportLog } from '@standstill/workshop';
+import {
+  compareRuns,
+  newJobDocument,
+  predict,
+  printFillings,
+  readJobDocument,
+  reportLog,
+} from '@standstill/workshop';
 import type { AskKind, Asks, JobRead, Predicted, Request, Response } from './protocol.ts';
 
 type Answers = { readonly [K in AskKind]: (ask: Asks[K]['ask']) => Asks[K]['answer'] };
 
 const answers: Answers = {
   'new-job': ({ title }) => newJobDocument(title),
-  'read-job': ({ document }) => readJob(document),
+  'read-job': (ask) => readJob(ask),
   predict: (ask) => predictJob(ask),
   'report-log': ({ name, content, options }) => reportLog({ name, content }, options),
   compare: (ask) => compareRuns(ask),
 };
 
-function readJob(document: unknown): JobRead {
+function readJob({ document, units }: Asks['read-job']['ask']): JobRead {
   const reading = readJobDocument(document);
-  return reading.ok ? { ok: true, job: reading.job, assumed: reading.assumed } : reading;
+  if (!reading.ok) return reading;
+  return { ok: true, job: reading.job, assumed: printFillings(reading.job.fillings, units) };
 }
 
 function predictJob({ document, units, setUps }: Asks['predict']['ask']): Predicted {

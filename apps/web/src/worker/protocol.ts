@@ -1,3 +1,4 @@
+import type { UnitSystem } from '@standstill/units';
 import type {
   AssumedValue,
   CompareRunsInput,
@@ -25,11 +26,14 @@ export type Predicted =
 /** Everything the worker can be asked, with its answer. */
 export interface Asks {
   readonly 'new-job': { readonly ask: { readonly title: string }; readonly answer: JobDocument };
-  readonly 'read-job': { readonly ask: { readonly document: unknown }; readonly answer: JobRead };
+  readonly 'read-job': {
+    readonly ask: { readonly document: unknown; readonly units: UnitSystem };
+    readonly answer: JobRead;
+  };
   readonly predict: {
     readonly ask: {
       readonly document: unknown;
-      readonly units: 'us' | 'metric';
+      readonly units: UnitSystem;
       readonly setUps?: readonly string[];
     };
     readonly answer: Predicted;

@@ -1,4 +1,6 @@
+import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
+import { listLogs } from '../../shared/api/logs.ts';
 import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { Section } from '../../shared/ui/section.tsx';
@@ -22,8 +24,11 @@ export default function RecordPage() {
             figures.
           </li>
           <li>
-            The job as open data, and the log files byte for byte as they came off the logger, from the
-            server.
+            <a href={`/api/jobs/${id}`} download={`${id}.json`}>
+              The job as open data
+            </a>
+            , and the log files byte for byte as they came off the logger:
+            <KeptLogs jobId={id} />
           </li>
         </ul>
       </Section>
@@ -45,5 +50,23 @@ export default function RecordPage() {
         </ul>
       </Section>
     </>
+  );
+}
+
+function KeptLogs({ jobId }: { readonly jobId: string }) {
+  const logs = useQuery({ queryKey: ['logs', jobId], queryFn: ({ signal }) => listLogs(jobId, signal) });
+  if (logs.error) return ' the list of logs could not be read.';
+  if (!logs.data) return ' …';
+  if (logs.data.length === 0) return ' none yet.';
+  return (
+    <ul>
+      {logs.data.map(({ id, name }) => (
+        <li key={id}>
+          <a href={`/api/jobs/${jobId}/logs/${id}`} download={name}>
+            {name}
+          </a>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -32,7 +32,7 @@ const grain: { readonly [K in QuantityKind]?: number } = {
   deceleration: 0.2,
   force: 10,
   'line-pressure': 3e5,
-  temperature: 2.5,
+  temperature: 12,
   travel: 0.002,
   share: 0.02,
   time: 0.02,

@@ -18,7 +18,7 @@ function codeOf(error: unknown): ExitCode {
     return error.exitCode;
   }
   if (error instanceof Error && error.name === 'OutOfRangeError') {
-    terminal.note(`${error.message}.`);
+    terminal.note(`Outside what can be computed here: ${error.message}.`);
     return exitCode.usage;
   }
   const shown =

@@ -123,6 +123,14 @@ describe('predict', () => {
     expect(err).toBe('--set-up: the job has no set-up "best"; it has as-found, pads-only.\n');
   });
 
+  it('refuses a speed that no car has, in one line with what is accepted', () => {
+    const { code, out, err } = run('predict', 'coupe.yaml', '--speed', '3000 mph');
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toBe(
+      'Outside what can be computed here: speed is 1341.12 m/s; accepted is 0.1 to 150 m/s.\n',
+    );
+  });
+
   it('refuses a job with mistakes, one line each with its place', () => {
     const text = readFileSync(join(folder(), 'coupe.yaml'), 'utf8');
     writeFileSync(

@@ -69,7 +69,7 @@ function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[]
 }
 
 function chance(p: number): string {
-  return p < 0.001 ? 'under 0.1 %' : `${(p * 100).toPrecision(2)} %`;
+  return p < 0.001 ? 'under 0.1 %' : `${Number((p * 100).toPrecision(2))} %`;
 }
 
 function runsLine(

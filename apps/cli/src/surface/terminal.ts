@@ -13,14 +13,15 @@ export interface Terminal {
   readonly width: number;
 }
 
-/** The terminal of this process. */
+/** The terminal of this process. Node leaves `isTTY` undefined where there is none, whatever its type says. */
 export function processTerminal(): Terminal {
   const { stdout, stderr, env } = process;
+  const isTerminal = Boolean(stdout.isTTY);
   return {
     out: (text) => void stdout.write(`${text}\n`),
     note: (text) => void stderr.write(`${text}\n`),
-    colors: pc.createColors(wantsColor(env, stdout.isTTY)),
-    width: stdout.isTTY ? stdout.columns : Infinity,
+    colors: pc.createColors(wantsColor(env, isTerminal)),
+    width: isTerminal ? stdout.columns : Infinity,
   };
 }
 

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Chromium } from './chromium.ts';
@@ -19,7 +19,9 @@ export function packagedChromium(): Chromium | null {
   const folder = join(root, 'node_modules/.cache/standstill/browser', version);
   try {
     if (!existsSync(folder)) unpack(folder);
-    const env = { LD_LIBRARY_PATH: join(folder, 'al2023/lib'), FONTCONFIG_PATH: join(folder, 'fonts') };
+    const fonts = join(folder, 'own-fonts.conf');
+    writeFileSync(fonts, fontSettings(folder));
+    const env = { LD_LIBRARY_PATH: join(folder, 'al2023/lib'), FONTCONFIG_FILE: fonts };
     const path = join(folder, 'chromium');
     execFileSync(path, ['--version', '--no-sandbox'], { env: { ...process.env, ...env }, stdio: 'pipe' });
     return { origin: 'package', path, env };
@@ -41,6 +43,18 @@ function unpack(folder: string): void {
   execFileSync(process.execPath, ['-e', script], { cwd: dirname(packageFile), env, stdio: 'pipe' });
   if (existsSync(folder)) rmSync(half, { recursive: true });
   else renameSync(half, folder);
+}
+
+/** The package's own settings look for fonts in the cloud's folders only; a browser that finds none ends at the first text. */
+function fontSettings(folder: string): string {
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>${join(folder, 'fonts')}</dir>
+  <dir>/usr/share/fonts</dir>
+  <cachedir>${join(folder, 'fonts-cache')}</cachedir>
+</fontconfig>
+`;
 }
 
 function firstLine(error: unknown): string {

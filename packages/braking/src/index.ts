@@ -103,6 +103,7 @@ export { usualDriverShare } from './stop/stop-input.ts';
 export type * from './stop/stop-limit.ts';
 export type * from './stop/stop-ledger.ts';
 export * from './stop/stop-effect.ts';
+export * from './stop/unsolved-stop-error.ts';
 export * from './stop/quick-stop.ts';
 export * from './stop/trace-stop.ts';
 export * from './stop/repeated-stops.ts';

@@ -1,10 +1,12 @@
 import { BrakedAxle } from './braked-axle.ts';
 import { CarOnRoad } from './car-on-road.ts';
 import { RearLine } from './rear-line.ts';
+import { UnsolvedStopError } from './unsolved-stop-error.ts';
 import { WheelKeeper } from './wheel-keeper.ts';
 
-/** Passes of the search for the deceleration. */
-const mostPasses = 12;
+/** Passes of the search for the deceleration; Newton's method is trusted for the first of them. */
+const mostPasses = 80;
+const newtonPasses = 12;
 /** Change of deceleration, relative, over which forces may be carried along their slopes. */
 const smallChange = 5e-3;
 
@@ -13,7 +15,8 @@ const smallChange = 5e-3;
  * the brakes ask under the load that the deceleration itself moves.
  *
  * Equation: m a = Σ F_x + R; F_x = B − (2 J / r²) a while a wheel pair rolls, q F_peak(F_z(a)) while it is held or slides;
- * solved by Newton's method from the deceleration before.
+ * solved by Newton's method from the deceleration before, kept inside the bracket that its passes have found: where the
+ * load on an axle runs out or a valve closes, the slopes jump and Newton's method alone can go round in circles.
  * Assumes: as `axleLoads`; wheels turn at v / r while they roll.
  *
  * Allocates nothing after it is made.
@@ -33,22 +36,32 @@ export class BrakedCar {
     this.keeper = new WheelKeeper(this.front, this.rear, this.line);
   }
 
-  /** m/s² at a speed, m/s, and a front line pressure, Pa, searched from a guess; leaves both axles in that state. */
+  /**
+   * m/s² at a speed, m/s, and a front line pressure, Pa, searched from a guess; leaves both axles in that state. Throws
+   * `UnsolvedStopError` rather than answer with what it has not found.
+   */
   solve(speed: number, pressure: number, guess: number): number {
     const { front, rear, body, keeper } = this;
     body.standAt(speed);
     let deceleration = guess;
+    let low = -Infinity;
+    let high = Infinity;
     for (let pass = 0; pass < mostPasses; pass += 1) {
       body.weigh(front, rear, deceleration);
       keeper.brake(pressure, deceleration);
       const missing = front.force + rear.force + body.resistance() - body.mass * deceleration;
+      if (missing > 0) low = deceleration;
+      else high = deceleration;
       const stiffness = Math.max(0.2 * body.mass, body.mass - front.forceSlope - rear.forceSlope);
-      const change = missing / stiffness;
+      let change = missing / stiffness;
+      const isOutside = deceleration + change <= low || deceleration + change >= high;
+      if ((isOutside || pass >= newtonPasses) && high - low < Infinity)
+        change = (low + high) / 2 - deceleration;
       deceleration += change;
       front.follow(change);
       rear.follow(change);
-      if (Math.abs(change) < smallChange * (0.1 + Math.abs(deceleration))) break;
+      if (Math.abs(change) < smallChange * (0.1 + Math.abs(deceleration))) return deceleration;
     }
-    return deceleration;
+    throw new UnsolvedStopError(speed, pressure);
   }
 }

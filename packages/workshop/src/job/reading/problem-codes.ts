@@ -26,6 +26,7 @@ export const jobProblemCodes = [
   'unknown-set-up',
   'set-up-cycle',
   'unknown-class',
+  'fluid-not-modeled',
   'duplicate-id',
 ] as const;
 

@@ -13,6 +13,7 @@ import { fromClass, practice } from './filler.ts';
 import type { Filler } from './filler.ts';
 import type { PartOf } from './part-of.ts';
 import { classTable, statedTable } from './resolve-table.ts';
+import { statedFluidClass } from './stated-fluid-class.ts';
 
 export function resolveRearValve(filler: Filler, id: string, part: PartOf<'rear-valve'>): RearValvePart {
   const fallbacks = { kneePressure: 'needed', slope: 'needed' } as const;
@@ -50,12 +51,14 @@ export function resolveFluid(
   path: DocumentPath = ['parts', id],
 ): FluidPart {
   const because = 'no class is given; read it off the cap';
+  const className = statedFluidClass(filler, part, path);
   const found = classOf<FluidClass>(filler, {
     classes: fluidClasses,
-    id: part.class,
+    id: className,
     path,
     otherwise: 'dot4',
     because,
+    suggests: false,
   });
   const facts = fillFacts(filler, {
     facts: fluidFacts,
@@ -69,7 +72,7 @@ export function resolveFluid(
       wetBoilingPoint: () => fromClass(found.title, found.wetBoilingPoint),
     },
   });
-  return { kind: 'fluid', id, title: part.title, className: part.class ?? null, facts };
+  return { kind: 'fluid', id, title: part.title, className: className ?? null, facts };
 }
 
 export function resolveHose(

@@ -15,7 +15,7 @@ import { sweptArea, type RotorWithPad } from './swept-area.ts';
  * @throws OutOfRangeError where an input cannot be
  * Source: [charron-1943]
  * @example
- * rotorHeatShare({ rotor: exampleSetUp.frontBrake.rotor, pad: exampleSetUp.frontBrake.pad }) // => 0.9
+ * rotorHeatShare({ rotor: exampleSetUp.frontBrake.rotor, pad: exampleSetUp.frontBrake.pad }) // => 0.981422
  */
 export function rotorHeatShare(parts: RotorWithPad): number {
   const rotorPull = effusivity(parts.rotor) * sweptArea(parts);

@@ -18,7 +18,7 @@ export interface RotorWithPad {
  * @throws OutOfRangeError where an input cannot be
  * Source: [geometry]
  * @example
- * sweptArea({ rotor: exampleSetUp.frontBrake.rotor, pad: exampleSetUp.frontBrake.pad }) // => 0.0332223
+ * sweptArea({ rotor: exampleSetUp.frontBrake.rotor, pad: exampleSetUp.frontBrake.pad }) // => 0.0326569
  */
 export function sweptArea({ rotor, pad }: RotorWithPad): number {
   const outer = requireRange('swept outer radius', rotor.sweptOuterRadius, 'm', 0.04, 0.4);

@@ -20,7 +20,7 @@ export interface HalfSpaceInput extends HeatConductor {
  * @throws OutOfRangeError where an input cannot be
  * Source: [carslaw-jaeger]
  * @example
- * halfSpaceConstantFlux({ conductivity: 50, density: 7200, specificHeat: 460, flux: 1.5e6, time: 3 }) // => 227.813
+ * halfSpaceConstantFlux({ conductivity: 50, density: 7200, specificHeat: 460, flux: 1.5e6, time: 3 }) // => 227.812
  */
 export function halfSpaceConstantFlux(input: HalfSpaceInput): number {
   const flux = requireRange('heat flux', input.flux, 'W/m²', 0, 1e9);

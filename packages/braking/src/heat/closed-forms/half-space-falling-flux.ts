@@ -23,7 +23,7 @@ export interface HalfSpaceFallingInput extends HeatConductor {
  * @throws OutOfRangeError where an input cannot be
  * Source: [carslaw-jaeger]
  * @example
- * halfSpaceFallingFlux({ conductivity: 50, density: 7200, specificHeat: 460, startFlux: 3e6, stopTime: 3, time: 1.5 }) // => 214.784
+ * halfSpaceFallingFlux({ conductivity: 50, density: 7200, specificHeat: 460, startFlux: 3e6, stopTime: 3, time: 1.5 }) // => 214.783
  */
 export function halfSpaceFallingFlux(input: HalfSpaceFallingInput): number {
   const flux = requireRange('heat flux at the start', input.startFlux, 'W/m²', 0, 1e9);

@@ -32,7 +32,7 @@ export interface SlabRises {
  * @throws OutOfRangeError where an input cannot be
  * Source: [carslaw-jaeger]
  * @example
- * slabConstantFlux({ conductivity: 50, density: 7200, specificHeat: 460, thickness: 0.012, flux: 1.5e6, time: 3 }).face // => 229.949
+ * slabConstantFlux({ conductivity: 50, density: 7200, specificHeat: 460, thickness: 0.012, flux: 1.5e6, time: 3 }).face // => 229.952
  */
 export function slabConstantFlux(input: SlabInput): SlabRises {
   effusivity(input);

@@ -44,7 +44,7 @@ const airDynamicViscosity = 1.85e-5;
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert], [mcphee-2008], [mcadams]
  * @example
- * coolingCoefficients({ rotor: exampleSetUp.frontBrake.rotor, road: exampleRoad, speed: 25, rollingRadius: 0.31, temperature: 200 }).face // => 100
+ * coolingCoefficients({ rotor: exampleSetUp.frontBrake.rotor, road: exampleRoad, speed: 25, rollingRadius: 0.31, temperature: 200 }).face // => 124.612
  */
 export function coolingCoefficients(input: CoolingInput): CoolingCoefficients {
   const { rotor, road, speed } = input;

@@ -27,7 +27,7 @@ const transition = 2.4e5;
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert]
  * @example
- * limpertSolidDisc({ diameter: 0.3, speed: 10, airConductivity: 0.026, airViscosity: 1.57e-5 }) // => 48.7413
+ * limpertSolidDisc({ diameter: 0.3, speed: 10, airConductivity: 0.026, airViscosity: 1.57e-5 }) // => 48.7104
  */
 export function limpertSolidDisc(input: DiscInAirInput): number {
   const diameter = requireRange('outer diameter', input.diameter, 'm', 0.05, 1);

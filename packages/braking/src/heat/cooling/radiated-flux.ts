@@ -27,7 +27,7 @@ export const kelvinAtZeroCelsius = 273.15;
  * @throws OutOfRangeError where an input cannot be
  * Source: [stefan-boltzmann]
  * @example
- * radiatedFlux({ emissivity: 0.55, temperature: 400, surroundings: 20 }) // => 6173.09
+ * radiatedFlux({ emissivity: 0.55, temperature: 400, surroundings: 20 }) // => 6173.24
  */
 export function radiatedFlux(input: RadiationInput): number {
   requireRadiation(input);
@@ -36,7 +36,12 @@ export function radiatedFlux(input: RadiationInput): number {
   return input.emissivity * stefanBoltzmann * (face ** 4 - seen ** 4);
 }
 
-/** Throws where a radiating face cannot be. */
+/**
+ * Throws where a radiating face cannot be.
+ *
+ * @param input - ε, emissivity, 1; T, face, °C; T_s, surroundings, °C
+ * @throws OutOfRangeError where an input cannot be
+ */
 export function requireRadiation(input: RadiationInput): void {
   requireRange('emissivity', input.emissivity, '', 0, 1);
   requireRange('temperature of the face', input.temperature, '°C', -60, 1500);

@@ -17,7 +17,7 @@ import {
  * @throws OutOfRangeError where an input cannot be
  * Source: [stefan-boltzmann]
  * @example
- * radiationCoefficient({ emissivity: 0.55, temperature: 400, surroundings: 20 }) // => 16.2450
+ * radiationCoefficient({ emissivity: 0.55, temperature: 400, surroundings: 20 }) // => 16.2454
  */
 export function radiationCoefficient(input: RadiationInput): number {
   requireRadiation(input);

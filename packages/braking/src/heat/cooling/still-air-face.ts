@@ -19,7 +19,7 @@ export interface StillAirInput {
  * @throws OutOfRangeError where an input cannot be
  * Source: [mcadams]
  * @example
- * stillAirFace({ excess: 300, height: 0.3 }) // => 7.98523
+ * stillAirFace({ excess: 300, height: 0.3 }) // => 7.98525
  */
 export function stillAirFace({ excess, height }: StillAirInput): number {
   const rise = requireRange('face above air', Math.max(0, excess), 'K', 0, 1500);

@@ -40,8 +40,21 @@ function setTable({ before, after }: Comparison, print: QuantityPrinter, termina
   return textTable(head, rows, terminal);
 }
 
-function definitionLine({ definition, nominalSpeed_m_s }: Comparison, print: QuantityPrinter): string {
-  return `Distances are ${definitions[definition]}, at ${print.quantity(nominalSpeed_m_s, 'speed')}. Intervals are 95 %.`;
+function definitionLine(comparison: Comparison, print: QuantityPrinter): string {
+  const { definition, nominalSpeed_m_s } = comparison;
+  const from = `Distances are ${definitions[definition]}, at ${print.quantity(nominalSpeed_m_s, 'speed')}.`;
+  return `${from} Intervals are 95 %.${delayWords(comparison, print)}`;
+}
+
+/** An error that all stops of a logger share is in the means, and only between two loggers in the difference. */
+function delayWords({ before, after, sameLogger }: Comparison, print: QuantityPrinter): string {
+  const shared = 1.96 * Math.max(before.sharedError_m, after.sharedError_m);
+  if (!(shared > 0)) return '';
+  const size = print.quantity(shared, 'stopping-distance', shared);
+  const effect = sameLogger
+    ? 'which moves both alike and drops out of the difference'
+    : 'and so does the difference';
+  return ` The means hold the unknown delay between brake signal and speed (up to ${size}), ${effect}.`;
 }
 
 function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[] {

@@ -12,6 +12,7 @@ function stop(distance: number, flags: readonly StopFlag[] = []): FoundStop {
     entrySpeed: 26.8224,
     applicationDistance: distance,
     distanceStandardError: 0.3,
+    startDelayError: 0,
     gateDistance: distance - 1,
     correctedDistance: distance,
     duration: 3,
@@ -83,6 +84,52 @@ describe('compareStopSets', () => {
     const gate = compared([44, 45], [41, 42], { definition: 'gate' });
     expect(gate.before.distances).toEqual([43, 44]);
     expect(gate.before.trend).toBeNull();
+  });
+
+  test('an unknown delay widens each mean, and the difference only between two loggers', () => {
+    const late = (distances: readonly number[]) =>
+      distances.map((distance) => ({ ...stop(distance), startDelayError: 0.05, distanceStandardError: 1.4 }));
+    const before = { name: 'as found', stops: late([44, 45, 46, 45]) };
+    const after = { name: 'new kit', stops: late([41, 42, 43, 42]) };
+    const by = (sameLogger: boolean): StopSetComparison => {
+      const found = compareStopSets(input([], [], { before, after, sameLogger }));
+      if (!found.ok) throw new Error(found.code);
+      return found;
+    };
+    const one = by(true);
+    expect(one.before.sharedError).toBeCloseTo(0.05 * 26.8224, 9);
+    expect(one.before.mean.high - 45).toBeCloseTo(Math.hypot(1.299228, 1.959964 * 0.05 * 26.8224), 5);
+    expect(one.before.measuringError).toBeCloseTo(Math.sqrt(1.4 ** 2 - (0.05 * 26.8224) ** 2), 9);
+    expect(one.difference).toEqual(result.difference);
+    const two = by(false);
+    const half = Math.hypot(2.446912 * 0.57735, 1.959964 * Math.SQRT2 * 0.05 * 26.8224);
+    expect(two.difference.high - two.difference.value).toBeCloseTo(half, 4);
+    expect(two.differencePercent.high).toBeGreaterThan(one.differencePercent.high + 4);
+    expect(two.permutation).toEqual(one.permutation);
+  });
+
+  test('where one side tells its start by the speed itself, one delay is left in the difference', () => {
+    const after = {
+      name: 'new kit',
+      stops: [41, 42, 43, 42].map((distance) => ({
+        ...stop(distance),
+        startDelayError: 0.05,
+        distanceStandardError: 1.4,
+      })),
+    };
+    const found = compareStopSets(input([44, 45, 46, 45], [], { after }));
+    const half = Math.hypot(2.446912 * 0.57735, 1.959964 * 0.05 * 26.8224);
+    expect(found.ok && found.difference.high - found.difference.value).toBeCloseTo(half, 4);
+  });
+
+  test('the gate knows of no brake signal and of no delay', () => {
+    const stops = [44, 45].map((distance) => ({
+      ...stop(distance),
+      startDelayError: 0.05,
+      distanceStandardError: 1.4,
+    }));
+    const found = compareStopSets(input([], [41, 42], { before: { name: 'a', stops }, definition: 'gate' }));
+    expect(found.ok && found.before.sharedError).toBe(0);
   });
 
   test('no spread at all', () => {

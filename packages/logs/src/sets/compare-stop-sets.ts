@@ -11,6 +11,7 @@ import {
 import { countedDistances } from './counted-distances.ts';
 import { setFigures } from './set-figures.ts';
 import type { DistanceDefinition, IntervalValue, SetFigures, StopSet } from './stop-set.ts';
+import { withSharedError } from './with-shared-error.ts';
 
 export interface CompareInput {
   readonly before: StopSet;
@@ -20,6 +21,11 @@ export interface CompareInput {
   readonly definition: DistanceDefinition;
   /** For the permutations that are drawn where there are too many to try all. */
   readonly seed: number;
+  /**
+   * Whether one logger measured both sets by one signal, so that its unknown delay drops out of the difference; true
+   * where absent.
+   */
+  readonly sameLogger?: boolean;
   /** m, a difference that should be seen, for the number of runs; the measured one where absent. */
   readonly wantedDifference?: number;
   /** What else differed between the sets; handed through, because it can't be told from the change. */
@@ -33,7 +39,7 @@ export interface StopSetComparison {
   readonly nominalSpeed: number;
   readonly before: SetFigures;
   readonly after: SetFigures;
-  /** Negative is shorter; Welch's interval. */
+  /** Negative is shorter; Welch's interval, widened by what the loggers' delays don't share. */
   readonly difference: IntervalValue;
   /** % of the mean before. */
   readonly differencePercent: IntervalValue;
@@ -66,6 +72,9 @@ export interface SetTooSmall {
  * assumes no shape (every arrangement tried where the sets are small), the trend within each set, what "best of each"
  * gains by luck, and how many runs would show the difference.
  *
+ * Equation: difference x̄a − x̄b ± √((t s)² + (1.96 σ)²); by one logger σ = |σa − σb|, which is about nothing, because its
+ * delay moves both sets alike; by two loggers σ = √(σa² + σb²). The chances (Welch, permutation) are those of the scatter
+ * alone.
  * Assumes: nothing but the set-up differed; what did is passed in and handed through. Runs are independent.
  * Valid: two stops that count in each set; with three against three no permutation test gets under 0.1.
  *
@@ -88,6 +97,7 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
   const before = setFigures(input.before.name, counted.before);
   const after = setFigures(input.after.name, counted.after);
   const test = welch(summarize(after.distances), summarize(before.distances));
+  const apart = (input.sameLogger ?? true) ? subtract : Math.hypot;
   const permuted = permutationTest(after.distances, before.distances, { seed: input.seed });
   return {
     ok: true,
@@ -95,8 +105,11 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
     nominalSpeed,
     before,
     after,
-    difference: { value: test.difference, low: test.low, high: test.high },
-    differencePercent: percentOf(before, after, test),
+    difference: withSharedError(
+      { value: test.difference, low: test.low, high: test.high },
+      apart(after.sharedError, before.sharedError),
+    ),
+    differencePercent: percentOf(before, after, test, apart),
     welch: Number.isFinite(test.t) ? { t: test.t, degreesOfFreedom: test.degreesOfFreedom, p: test.p } : null,
     permutation: permutationOf(permuted),
     bestOfEach: bestOfEach(before, after),
@@ -105,17 +118,27 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
   };
 }
 
+/** What is left in a difference of the errors of its sides. */
+type Apart = (after: number, before: number) => number;
+
+/** One delay moves both sides alike. */
+function subtract(after: number, before: number): number {
+  return Math.abs(after - before);
+}
+
 function permutationOf({ p, tried, exact }: PermutationTest): StopSetComparison['permutation'] {
   return { p, arrangements: tried, exact };
 }
 
 /** Ratio of the means by the delta method: the mean before is unsure too. */
-function percentOf(before: SetFigures, after: SetFigures, test: TTest): IntervalValue {
+function percentOf(before: SetFigures, after: SetFigures, test: TTest, apart: Apart): IntervalValue {
   const ratio = after.mean.value / before.mean.value;
   const standardError =
     Math.sqrt(squaredErrorOfMean(after) + ratio * ratio * squaredErrorOfMean(before)) / before.mean.value;
   const value = ratio - 1;
-  const { low, high } = tInterval({ value, standardError, degreesOfFreedom: test.degreesOfFreedom }, 0.95);
+  const interval = tInterval({ value, standardError, degreesOfFreedom: test.degreesOfFreedom }, 0.95);
+  const shared = apart(after.sharedError, ratio * before.sharedError) / before.mean.value;
+  const { low, high } = withSharedError({ value, ...interval }, shared);
   return { value: 100 * value, low: 100 * low, high: 100 * high };
 }
 

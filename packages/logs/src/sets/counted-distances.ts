@@ -6,8 +6,10 @@ import type { DistanceDefinition, StopSet } from './stop-set.ts';
 export interface CountedDistances {
   /** m, in run order. */
   readonly distances: readonly number[];
-  /** m, standard errors of these. */
+  /** m, standard errors of these, each stop's own; what all stops of a logger share is not in them. */
   readonly standardErrors: readonly number[];
+  /** m, what the unknown delay of the logger makes of each, one standard deviation; all in one direction. */
+  readonly sharedErrors: readonly number[];
   readonly leftOut: readonly { readonly number: number; readonly reason: string }[];
 }
 
@@ -27,6 +29,7 @@ export function countedDistances(
 ): CountedDistances {
   const distances: number[] = [];
   const standardErrors: number[] = [];
+  const sharedErrors: number[] = [];
   const leftOut: { number: number; reason: string }[] = [];
   for (const stop of set.stops) {
     const excluding = stop.flags.find(({ severity }) => severity === 'excludes');
@@ -36,10 +39,18 @@ export function countedDistances(
       leftOut.push({ number: stop.number, reason: 'The stop never crossed the nominal speed downward.' });
     else {
       distances.push(distance);
-      standardErrors.push(stop.distanceStandardError);
+      standardErrors.push(ownError(stop));
+      sharedErrors.push(
+        definition === 'gate' ? 0 : (stop.startDelayError * nominalSpeed ** 2) / stop.entrySpeed,
+      );
     }
   }
-  return { distances, standardErrors, leftOut };
+  return { distances, standardErrors, sharedErrors, leftOut };
+}
+
+/** The stop's standard error without the delay that it shares with the others. */
+function ownError({ distanceStandardError: whole, startDelayError, entrySpeed }: FoundStop): number {
+  return Math.sqrt(Math.max(0, whole ** 2 - (startDelayError * entrySpeed) ** 2));
 }
 
 function distanceOf(stop: FoundStop, definition: DistanceDefinition, nominalSpeed: number): number | null {

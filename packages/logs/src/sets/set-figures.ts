@@ -1,12 +1,14 @@
 import { linearFit, meanInterval, summarize } from '@standstill/numerics';
 import type { CountedDistances } from './counted-distances.ts';
 import type { IntervalValue, SetFigures } from './stop-set.ts';
+import { withSharedError } from './with-shared-error.ts';
 
 /**
  * Mean, spread, best, worst and trend of a set of stops.
  *
- * Equation: mean x̄ ± t s/√n; trend b ± t s_b of the line through the distances against run order
- * Assumes: independent runs, about normal; a trend shows where they are not.
+ * Equation: mean x̄ ± √((t s/√n)² + (1.96 σ)²), σ the mean error that the stops share; trend b ± t s_b of the line through the distances against run order
+ * Assumes: independent runs, about normal; a trend shows where they are not. The unknown delay between brake signal and
+ * speed moves all stops of a logger alike, so that it does not average out.
  *
  * @param name - of the set
  * @param counted - at least two distances in m
@@ -15,14 +17,16 @@ import type { IntervalValue, SetFigures } from './stop-set.ts';
  * Source: [nist-handbook]
  */
 export function setFigures(name: string, counted: CountedDistances): SetFigures {
-  const { distances, standardErrors, leftOut } = counted;
+  const { distances, standardErrors, sharedErrors, leftOut } = counted;
   const summary = summarize(distances);
   const squares = standardErrors.reduce((sum, error) => sum + error * error, 0);
+  const sharedError = sharedErrors.reduce((sum, error) => sum + error, 0) / distances.length;
   return {
     name,
     distances,
     leftOut,
-    mean: { value: summary.mean, ...meanInterval(summary) },
+    mean: withSharedError({ value: summary.mean, ...meanInterval(summary) }, sharedError),
+    sharedError,
     standardDeviation: summary.standardDeviation,
     best: Math.min(...distances),
     worst: Math.max(...distances),

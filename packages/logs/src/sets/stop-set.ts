@@ -23,12 +23,15 @@ export interface SetFigures {
   readonly distances: readonly number[];
   /** Stops that don't, with the reason of their first flag that excludes. */
   readonly leftOut: readonly { readonly number: number; readonly reason: string }[];
+  /** Its interval holds the scatter of the stops and what they share. */
   readonly mean: IntervalValue;
+  /** m, standard error that all stops share, because the delay of their logger is not known; more stops don't help. */
+  readonly sharedError: number;
   readonly standardDeviation: number;
   readonly best: number;
   readonly worst: number;
   /** m per run in run order; null under three runs. */
   readonly trend: IntervalValue | null;
-  /** m, root mean square of the single stops' standard errors: how much of the spread is the measuring. */
+  /** m, root mean square of the single stops' standard errors: without what they share: how much of the spread is the measuring. */
   readonly measuringError: number;
 }

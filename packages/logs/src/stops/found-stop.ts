@@ -38,6 +38,11 @@ export interface FoundStop {
   readonly applicationDistance: number;
   /** m, standard error of `applicationDistance` from sampling and sensor resolution. */
   readonly distanceStandardError: number;
+  /**
+   * s, standard error of the delay between brake signal and speed. It is part of `distanceStandardError`, and one and
+   * the same for all stops of a logger; 0 where the speed itself tells the start.
+   */
+  readonly startDelayError: number;
   /** m, from the nominal speed to rest; null where the stop never crossed it or no nominal speed is given. */
   readonly gateDistance: number | null;
   /** m, application distance corrected to the nominal speed by the squared ratio; null without one. */

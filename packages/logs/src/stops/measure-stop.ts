@@ -132,6 +132,7 @@ function described(
       distanceError(after, onset.noise, onset.correlation),
       (run.speed[rest.lastMoving]! / 2) * rest.standardError,
     ),
+    startDelayError: brake === null ? 0 : options.speedLatency.standardError,
     gateDistance: gate === null ? null : trapezoid(chain.time, chain.speed) - gate.distance,
     correctedDistance:
       options.nominalSpeed === null

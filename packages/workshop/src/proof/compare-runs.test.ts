@@ -102,6 +102,31 @@ describe('a comparison', () => {
     );
   });
 
+  it('takes the delay of each logger into the difference where the logs come from two, and says so', () => {
+    const channels = fast.channels.map((channel) =>
+      channel.quantity === 'speed' ? { ...channel, name: 'GPS speed' } : channel,
+    );
+    const one = compared(sets(slow, fast));
+    const two = compared(sets(slow, { ...fast, channels }));
+    expect([one.sameLogger, two.sameLogger]).toEqual([true, false]);
+    expect(one.confounders).toEqual([]);
+    expect(two.confounders[0]).toMatch(
+      /^the logs seem to come from different loggers: CSV with "speed \(km\/h\)", "brake switch" before, CSV with "GPS speed", "brake switch" after; each has its own unknown delay/,
+    );
+    // 0.05 s at 30 m/s on either side
+    const half = Math.hypot(one.difference_m.high - one.difference_m.value, 1.959964 * Math.SQRT2 * 1.5);
+    expect(two.difference_m.high - two.difference_m.value).toBeCloseTo(half, 1);
+    expect(two.sentence).not.toBe(one.sentence);
+  });
+
+  it('knows the delay of reports that were kept before it was written down', () => {
+    const old = {
+      ...slow,
+      stops: slow.stops.map(({ startDelayError_s: _delay, ...stop }) => stop),
+    };
+    expect(compared(sets(old, fast)).before.mean_m).toEqual(compared(sets(slow, fast)).before.mean_m);
+  });
+
   it('warns of a trend inside a set, of few stops and of what was left out', () => {
     const fading = reportOf(stopsOf([8.4, 8.2, 8.05, 7.8, 7.6]), 30);
     expect(compared(sets(fading, fast)).warnings.join('\n')).toMatch(

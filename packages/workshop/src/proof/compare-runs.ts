@@ -10,6 +10,7 @@ import { foundStopOf } from './found-stop-of.ts';
 import { nominalSpeedOf } from './nominal-speed-of.ts';
 import { recordingConfounders } from './recording-confounders.ts';
 import { refuseComparison } from './refuse-comparison.ts';
+import { sameLogger } from './same-logger.ts';
 
 export interface RunSet {
   readonly name: string;
@@ -53,6 +54,7 @@ export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRef
     after: setOf(after, nominal.speed),
     nominalSpeed: nominal.speed,
     definition,
+    sameLogger: sameLogger(before.reports, after.reports),
     seed,
   });
   if (!compared.ok) return refuseComparison('set-too-small', input, units, compared satisfies SetTooSmall);
@@ -79,6 +81,7 @@ function comparisonOf(compared: StopSetComparison, input: CompareRunsInput, look
     after: summaryOf(after),
     difference_m: { ...compared.difference },
     differencePercent: { ...compared.differencePercent },
+    sameLogger: sameLogger(input.before.reports, input.after.reports),
     welch: welch === null ? null : { ...welch },
     permutation: { ...permutation },
     bestOfEach: {
@@ -113,6 +116,7 @@ function summaryOf(set: SetFigures): Comparison['before'] {
     name: set.name,
     count: set.distances.length,
     mean_m: { ...set.mean },
+    sharedError_m: set.sharedError,
     standardDeviation_m: set.standardDeviation,
     best_m: set.best,
     worst_m: set.worst,

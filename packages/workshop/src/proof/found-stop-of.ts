@@ -1,6 +1,9 @@
 import type { FoundStop, StopFlag } from '@standstill/logs';
 import type { StopResult } from '../results/log-report.ts';
 
+/** s, as assumed by the reader of logs; for reports from before it was written down. */
+const assumedDelayError = 0.05;
+
 /** A reported stop as the logs room knows it, so that reports can be compared without their logs. */
 export function foundStopOf(stop: StopResult): FoundStop {
   return {
@@ -12,6 +15,8 @@ export function foundStopOf(stop: StopResult): FoundStop {
     entrySpeed: stop.entrySpeed_m_s,
     applicationDistance: stop.applicationDistance_m,
     distanceStandardError: stop.distanceStandardError_m,
+    startDelayError:
+      stop.startDelayError_s ?? (stop.startBy === 'deceleration-onset' ? 0 : assumedDelayError),
     gateDistance: stop.gateDistance_m,
     correctedDistance: stop.correctedDistance_m,
     duration: stop.duration_s,

@@ -1,6 +1,7 @@
 import type { LogReport } from '../results/log-report.ts';
 import { listOf } from '../words/list-of.ts';
 import type { RunSet } from './compare-runs.ts';
+import { loggerOf } from './same-logger.ts';
 
 const startNames = {
   'brake-switch': 'brake switch',
@@ -22,8 +23,9 @@ export function recordingConfounders(before: RunSet, after: RunSet): string[] {
       'the start of a stop is told by different signals',
       starts(before.reports),
       starts(after.reports),
-      'that alone can move the distance by some feet',
+      'that alone can move the distance by some feet, and the interval of the difference is wider for it',
     ),
+    ...loggers(before.reports, after.reports),
     ...rates(before.reports, after.reports),
   ];
 }
@@ -40,6 +42,18 @@ function days(reports: readonly LogReport[]): string[] {
 
 function starts(reports: readonly LogReport[]): string[] {
   return distinct(counted(reports).map(({ startBy }) => startNames[startBy]));
+}
+
+/** Where the start is told by the speed itself on both sides, the logger's delay plays no part. */
+function loggers(before: readonly LogReport[], after: readonly LogReport[]): string[] {
+  const byBrake = counted([...before, ...after]).some(({ startBy }) => startBy !== 'deceleration-onset');
+  if (!byBrake) return [];
+  return differing(
+    'the logs seem to come from different loggers',
+    distinct(before.map(loggerOf)),
+    distinct(after.map(loggerOf)),
+    'each has its own unknown delay between brake signal and speed, and the interval of the difference is wider for it',
+  );
 }
 
 function rates(before: readonly LogReport[], after: readonly LogReport[]): string[] {

@@ -84,6 +84,7 @@ function stopResultOf(stop: FoundStop): StopResult {
     entrySpeed_m_s: stop.entrySpeed,
     applicationDistance_m: stop.applicationDistance,
     distanceStandardError_m: stop.distanceStandardError,
+    startDelayError_s: stop.startDelayError,
     gateDistance_m: stop.gateDistance,
     correctedDistance_m: stop.correctedDistance,
     duration_s: stop.duration,

@@ -17,6 +17,8 @@ export const stopResult = z.strictObject({
   entrySpeed_m_s: z.number(),
   applicationDistance_m: z.number(),
   distanceStandardError_m: z.number(),
+  /** Standard error of the delay between brake signal and speed, the same for all stops of a logger; absent in old reports. */
+  startDelayError_s: z.number().optional(),
   gateDistance_m: z.number().nullable(),
   correctedDistance_m: z.number().nullable(),
   duration_s: z.number(),
@@ -75,7 +77,10 @@ export const logRefusal = z.strictObject({
 const setSummary = z.strictObject({
   name: z.string(),
   count: z.number().int(),
+  /** Its interval holds the scatter and what all stops of the set share. */
   mean_m: estimate,
+  /** Standard error that all stops of the set share: the unknown delay of the logger. More stops don't help. */
+  sharedError_m: z.number(),
   standardDeviation_m: z.number().nullable(),
   best_m: z.number(),
   worst_m: z.number(),
@@ -96,6 +101,8 @@ export const comparison = z.strictObject({
   /** after minus before; negative is shorter. */
   difference_m: estimate,
   differencePercent: estimate,
+  /** Whether both sets seem to come from one logger, so that its unknown delay drops out of the difference. */
+  sameLogger: z.boolean(),
   welch: z.strictObject({ t: z.number(), degreesOfFreedom: z.number(), p: z.number() }).nullable(),
   permutation: z.strictObject({
     p: z.number(),

@@ -17,21 +17,40 @@ export interface PublishedFigure {
   readonly printed: number;
   /** As printed; '' where the number has none. */
   readonly unit: string;
-  /** Half the last printed digit, unless the source gives a tolerance of its own; in `unit`. */
+  /** Half the last printed digit, unless the case states a tolerance of its own (then `note` says so); in `unit`. */
   readonly tolerance: number;
   /** R: number or formula read in the source. M: from memory of it. X: a case made up from its formula. */
   readonly basis: 'R' | 'M' | 'X';
+  /**
+   * 'independent' where left out. 'transcription': our code holds the printed figure itself, or was fitted to it, so
+   * that the row only shows that it was copied right; such rows are listed apart and not counted.
+   */
+  readonly evidence?: 'independent' | 'transcription';
   readonly note?: string;
-  /** Set where the printed figure doesn't follow from its own formula; then the test holds that it does differ. */
-  readonly expectedDifference?: { readonly reason: string };
+  /** Set where the printed figure differs by design: the test holds that ours differs from it and agrees with `follows`. */
+  readonly expectedDifference?: {
+    /** What the inputs give, worked out apart from our code; in `unit`, held to the same tolerance. */
+    readonly follows: number;
+    readonly reason: string;
+  };
+}
+
+/** A band in which a source puts a figure: an order of size, no number to agree with. */
+export interface PublishedBand extends Pick<
+  PublishedFigure,
+  'id' | 'source' | 'quantity' | 'unit' | 'basis' | 'note'
+> {
+  /** Ends of the band as printed, in `unit`. */
+  readonly low: number;
+  readonly high: number;
 }
 
 /** One line of checks/README.md. */
-export interface CheckRow extends PublishedFigure {
+export type CheckRow = (PublishedFigure | PublishedBand) & {
   readonly ours: number;
   /** Path of the check file from the repository root. */
   readonly file: string;
-}
+};
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const rowsFolder = new URL('../node_modules/.cache/standstill/checks/', import.meta.url);
@@ -41,22 +60,51 @@ let registered = 0;
 /**
  * Holds one number of ours against the number that a source prints: registers a test and a row of checks/README.md.
  * Called at the top level of a check file. The tolerance is never widened to pass: where the printed figure doesn't
- * follow from its own formula, `expectedDifference` says why, and the test fails as soon as the two agree.
+ * follow from its inputs, `expectedDifference` says why and what does follow; the test then holds both.
  *
  * @param figure - what the source prints
  * @param ours - computes our number, in the printed unit
  */
 export function published(figure: PublishedFigure, ours: () => number): void {
+  register(figure, ours, (value) => {
+    expect(figure.tolerance, 'a tolerance is needed').toBeGreaterThan(0);
+    const { printed, tolerance, unit, expectedDifference } = figure;
+    const found = agrees(figure, value) ? 'agrees' : 'differs';
+    expect(found, `printed ${printed} ${unit}, ours ${value}`).toBe(
+      expectedDifference ? 'differs' : 'agrees',
+    );
+    if (expectedDifference === undefined) return;
+    const { follows } = expectedDifference;
+    expect(agrees({ printed: follows, tolerance }, value), `${follows} follows, ours ${value}`).toBe(true);
+  });
+}
+
+/**
+ * Holds one number of ours within a band that a source gives. A band is weak evidence: it is listed apart and not
+ * counted among the numbers.
+ *
+ * @param band - what the source says
+ * @param ours - computes our number, in the printed unit
+ */
+export function publishedBand(band: PublishedBand, ours: () => number): void {
+  register(band, ours, (value) => {
+    expect(value).toBeGreaterThanOrEqual(band.low);
+    expect(value).toBeLessThanOrEqual(band.high);
+  });
+}
+
+function register(
+  row: PublishedFigure | PublishedBand,
+  ours: () => number,
+  judge: (value: number) => void,
+): void {
   if (registered === 0) afterAll(writeRows);
   registered += 1;
-  test(`${figure.source} ${figure.id}: ${figure.quantity}`, () => {
-    expect(figure.tolerance, 'a tolerance is needed').toBeGreaterThan(0);
+  test(`${row.source} ${row.id}: ${row.quantity}`, () => {
     const value = ours();
-    rows.push({ ...figure, ours: value, file: checkFile() });
+    rows.push({ ...row, ours: value, file: checkFile() });
     expect(Number.isFinite(value), `ours is ${value}`).toBe(true);
-    const expected = figure.expectedDifference === undefined ? 'agrees' : 'differs';
-    const found = agrees(figure, value) ? 'agrees' : 'differs';
-    expect(found, `printed ${figure.printed} ${figure.unit}, ours ${value}`).toBe(expected);
+    judge(value);
   });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rowProblems, table } from './checks-table.mjs';
+import { partProblems, rowProblems, table } from './checks-table.mjs';
 
 const row = {
   id: '5-17',
@@ -15,13 +15,20 @@ const row = {
 
 describe('the table of published numbers', () => {
   it('prints ours with two digits more than the source and says where they differ', () => {
-    const differing = { ...row, id: '5-18', ours: 949.1, expectedDifference: { reason: 'rounded twice' } };
+    const differing = {
+      ...row,
+      id: '5-18',
+      ours: 949.1,
+      expectedDifference: { follows: 949.1, reason: 'rounded twice' },
+    };
     const page = table([row, differing]);
     expect(page).toContain(
       '| brake-sheet | 5-17 | push at the cylinder | 948.9 N | 948.912 | +0.012 | ±0.05 | R | agrees |',
     );
     expect(page).toContain('| 948.9 N | 949.100 | +0.200 | ±0.05 | R | differs |');
-    expect(page).toContain('- **brake-sheet 5-18** push at the cylinder: rounded twice');
+    expect(page).toContain(
+      '- **brake-sheet 5-18** push at the cylinder: printed 948.9, follows 949.1. rounded twice',
+    );
     expect(page).toContain('2 numbers from 1 sources; 1 of them are expected to differ');
   });
 
@@ -39,6 +46,30 @@ describe('the table of published numbers', () => {
       `${row.file}: source 'nowhere' is not in docs/sources.md`,
       `${row.file}: source 'nowhere' belongs in checks/nowhere/`,
       'checks/brake-sheet/silent.check.ts: no rows; run the checks first (npx vitest run --project checks)',
+    ]);
+  });
+
+  it('counts neither figures that were taken over nor bands, and shows them apart', () => {
+    const copied = { ...row, id: '5-19', evidence: 'transcription' };
+    const { printed: _, tolerance: __, ...rest } = row;
+    const page = table([row, copied, { ...rest, id: '5-20', low: 900, high: 1000 }]);
+    expect(page).toContain('\n1 numbers from 1 sources; 0 of them');
+    const [, apart = ''] = page.split('## Bands');
+    expect(apart).toContain('| brake-sheet | 5-20 | push at the cylinder | 900 to 1000 N | 949 | R |');
+    expect(apart.split('## Figures taken over')[1]).toContain('| brake-sheet | 5-19 |');
+  });
+
+  it('names the rows that hold each part, and finds parts that nothing holds', () => {
+    const parts = [
+      { part: 'the pedal', rows: ['brake-sheet 5-17'] },
+      { part: 'the knee', rows: [], remark: 'no published value' },
+      { part: 'the moon', rows: ['brake-sheet 9-99'] },
+      { part: 'nothing', rows: [] },
+    ];
+    expect(table([row], parts)).toContain('| the knee | none | no published value |');
+    expect(partProblems(parts, [row])).toEqual([
+      "checks/parts.json: 'the moon' names 'brake-sheet 9-99', which no check has",
+      "checks/parts.json: 'nothing' has neither a row nor a remark that says why",
     ]);
   });
 });

@@ -25,6 +25,7 @@ for (const [id, speed, tread, depth, dry, printed] of [
       unit: '',
       tolerance: 0.005,
       basis: 'R',
+      evidence: 'transcription',
     },
     () => dry * wetPeakFactor({ speed: speed / 3.6, waterDepth: depth / 1000, treadWorn: tread === 'worn' }),
   );

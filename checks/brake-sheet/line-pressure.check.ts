@@ -8,7 +8,7 @@ const setUp: SetUp = {
   masterCylinder: { kind: 'tandem', bore: 0.02, stroke: 0.035, efficiency: 1 },
 };
 const source = 'brake-sheet';
-const note = 'Tolerance 0.1 % given with the case: the source prints 948.9 N for 5 × 189.8 N = 949.0 N.';
+const note = 'Tolerance 0.1 %, as the case states it; the sheet prints 948.9 N for 5 × 189.8 N = 949.0 N.';
 
 published(
   {

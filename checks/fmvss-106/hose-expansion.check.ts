@@ -26,6 +26,7 @@ for (const [id, pressure, printed] of [
       unit: 'cc/m',
       tolerance: 0.005,
       basis: 'R',
+      evidence: 'transcription',
     },
     () => swallowed(low, 1, pressure),
   );
@@ -44,6 +45,7 @@ for (const [id, pressure, printed] of [
       unit: 'cc/m',
       tolerance: 0.005,
       basis: 'M',
+      evidence: 'transcription',
     },
     () => swallowed(regular, 1, pressure),
   );

@@ -20,7 +20,7 @@ const deceleration = friction * standardGravity;
 const loads = () => wheelLoads({ car, deceleration, speed: 0, road: exampleRoad });
 const tire = { ...exampleSetUp.frontTire, peakFriction: friction, loadSensitivity: 0 };
 const frictionForce = (load: number) => tirePeakForce({ tire, load, surfaceFactor: 1 });
-const note = 'Tolerance 1 % given with the case.';
+const note = 'Tolerance 1 %, as the case states it.';
 const inputs = '11 kN, L 4.2 m, d 1.8 m, h 0.75 m, friction 0.40';
 
 published(
@@ -54,13 +54,13 @@ published(
     id: '3-09c',
     source: 'halliday',
     quantity: 'friction force of each front wheel',
-    printed: 1414,
-    unit: 'N',
-    tolerance: 14.14,
+    printed: 1.414,
+    unit: 'kN',
+    tolerance: 0.01414,
     basis: 'M',
     note,
   },
-  () => frictionForce(loads()[0]),
+  () => frictionForce(loads()[0]) / 1000,
 );
 published(
   {

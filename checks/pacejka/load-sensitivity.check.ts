@@ -1,5 +1,5 @@
 import { exampleSetUp, peakFriction, tireClasses } from '@standstill/braking';
-import { published } from '../published.ts';
+import { publishedBand } from '../published.ts';
 
 for (const [letter, name] of [
   ['a', 'road'],
@@ -14,16 +14,16 @@ for (const [letter, name] of [
     loadSensitivity: tireClass.loadSensitivity.value,
   };
   const friction = (load: number) => peakFriction({ tire, load, surfaceFactor: 1 });
-  published(
+  publishedBand(
     {
       id: `8-14${letter}`,
       source: 'pacejka',
       quantity: `peak friction lost when the load doubles, class "${tireClass.title}"`,
-      printed: 10,
+      low: 5,
+      high: 15,
       unit: '%',
-      tolerance: 5,
       basis: 'M',
-      note: 'The source gives an order of size, 5 to 15 %; printed here as its middle with half its width.',
+      note: 'The default of the class was chosen within this band: the row shows that the power law turns it into this size.',
     },
     () => 100 * (1 - friction(6000) / friction(3000)),
   );

@@ -4,9 +4,19 @@ import { FactFigure, Figure, Figures } from '../../shared/ui/figures.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 import { WarningBox } from '../../shared/ui/warnings.tsx';
 import { useUnits } from '../../shared/units/unit-choice.tsx';
+import { Confounders } from './confounders.tsx';
+import type { StatedFact } from './stated-facts.ts';
+
+export interface ComparisonSectionProps {
+  readonly comparison: Comparison;
+  /** What the runs say of their day. */
+  readonly facts: readonly StatedFact[];
+  /** The same in the words that went into the comparison: they are not told twice. */
+  readonly said: readonly string[];
+}
 
 /** What both sets say together: every run on the road, the difference with its interval, what it does not show. */
-export function ComparisonSection({ comparison }: { readonly comparison: Comparison }) {
+export function ComparisonSection({ comparison, facts, said }: ComparisonSectionProps) {
   const { distance, speed } = useUnits();
   const { difference_m, differencePercent, permutation, welch, runsNeeded, expectation } = comparison;
   const definition =
@@ -48,7 +58,7 @@ export function ComparisonSection({ comparison }: { readonly comparison: Compari
         </FactFigure>
       </Figures>
       {expectation && <Expectation expectation={expectation} />}
-      <Confounders confounders={comparison.confounders} />
+      <Confounders facts={facts} recorded={comparison.confounders.filter((text) => !said.includes(text))} />
     </Section>
   );
 }
@@ -90,26 +100,6 @@ function Expectation({ expectation }: { readonly expectation: NonNullable<Compar
         />
         <Figure name="Left unexplained" estimate={expectation.unexplained_m} measure={distance} />
       </Figures>
-    </div>
-  );
-}
-
-function Confounders({ confounders }: { readonly confounders: readonly string[] }) {
-  return (
-    <div className="stack expectation">
-      <h3>What else was different</h3>
-      {confounders.length === 0 ? (
-        <p>Nothing that the runs state. Tires, surface, wind and driver are not in the logs.</p>
-      ) : (
-        <>
-          <p>These differed too, and can not be told from the change of parts:</p>
-          <ul>
-            {confounders.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </>
-      )}
     </div>
   );
 }

@@ -35,7 +35,7 @@ export function ProofChoices({ document }: { readonly document: JobDocument }) {
   };
   const setUps = Object.entries(document.setUps).map(([id, { title }]) => ({ id, title }));
   return (
-    <div className="fields">
+    <div className="fields choices">
       <Choice title="Before" value={before} options={setUps} onChoose={(id) => choose({ before: id })} />
       <Choice title="After" value={after} options={setUps} onChoose={(id) => choose({ after: id })} />
       <Choice

@@ -3,7 +3,9 @@ import { useJobSession } from '../../shared/job/job-context.ts';
 import { Trouble } from '../../shared/ui/trouble.tsx';
 import { WarningBox } from '../../shared/ui/warnings.tsx';
 import { removeRun } from './run-edits.ts';
+import { RunFacts } from './run-facts.tsx';
 import { StopCard } from './stop-card.tsx';
+import { StopTable } from './stop-table.tsx';
 import type { RunReport } from './use-reports.ts';
 
 export interface RunPanelProps {
@@ -28,7 +30,7 @@ export function RunPanel({ report: { run, log, query }, fastest, dashed }: RunPa
           Take out of the set
         </button>
       </div>
-      {said(run) && <p className="small soft">{said(run)}</p>}
+      <RunFacts run={run} />
       {!log && (
         <WarningBox severity="caution">
           The job names the log “{run.log}”, but the server keeps no such file. Drop it here again.
@@ -44,12 +46,6 @@ export function RunPanel({ report: { run, log, query }, fastest, dashed }: RunPa
       {query.data?.kind === 'log-report' && <ReadLog report={query.data} fastest={fastest} dashed={dashed} />}
     </article>
   );
-}
-
-function said({ date, tires, surface, notes }: RunReport['run']): string {
-  return [date, tires && `tires: ${tires}`, surface && `surface: ${surface}`, notes]
-    .filter(Boolean)
-    .join('; ');
 }
 
 function ReadLog({
@@ -79,9 +75,12 @@ function ReadLog({
         </summary>
         <HowRead report={report} />
       </details>
-      {report.stops.map((stop) => (
-        <StopCard key={stop.number} stop={stop} fastest={fastest} dashed={dashed} />
-      ))}
+      <div className="no-print">
+        {report.stops.map((stop) => (
+          <StopCard key={stop.number} stop={stop} fastest={fastest} dashed={dashed} />
+        ))}
+      </div>
+      <StopTable stops={report.stops} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 import type { JobDocument, LogSummary } from '@standstill/workshop';
 import { useJobSession } from '../../shared/job/job-context.ts';
 import { Trouble } from '../../shared/ui/trouble.tsx';
+import { BeforeYouDrive } from './before-you-drive.tsx';
 import { DropZone } from './drop-zone.tsx';
 import { addRun } from './run-edits.ts';
 import { RunPanel } from './run-panel.tsx';
@@ -23,6 +24,7 @@ export function SetPanel({ side, setUp, reports, spare, fastest }: SetPanelProps
   const keep = useKeepLogs(setUp);
   return (
     <div className="stack set-panel">
+      <BeforeYouDrive />
       <DropZone
         title={`Add logs of stops ${side}`}
         busy={keep.isPending}

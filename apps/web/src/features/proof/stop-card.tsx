@@ -2,6 +2,7 @@ import type { StopResult } from '@standstill/workshop';
 import { useMemo } from 'react';
 import { TracePicture } from '../../shared/picture/trace-picture.tsx';
 import { useUnits } from '../../shared/units/unit-choice.tsx';
+import { useStopPrinter } from './stop-printer.ts';
 import { tracePoints } from './trace-points.ts';
 
 export interface StopCardProps {
@@ -19,9 +20,9 @@ const starts: Readonly<Record<StopResult['startBy'], string>> = {
 
 /** One stop with both definitions of its distance, whether it counts and why not, and its trace. */
 export function StopCard({ stop, fastest, dashed }: StopCardProps) {
-  const { distance, speed, time, deceleration } = useUnits();
+  const { speed, time, deceleration } = useUnits();
+  const print = useStopPrinter(stop);
   const points = useMemo(() => tracePoints(stop), [stop]);
-  const spread = stop.distanceStandardError_m * 2;
   return (
     <article className="stop-card" aria-label={`Stop ${stop.number}`}>
       <p className="stop-head">
@@ -31,17 +32,9 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
       </p>
       <dl className="stop-figures">
         <Pair name="From" text={speed.text(stop.entrySpeed_m_s)} />
-        <Pair
-          name={`Applied to rest (by ${starts[stop.startBy]})`}
-          text={distance.text(stop.applicationDistance_m, spread)}
-        />
-        <Pair name="… at nominal speed" text={corrected(stop, (meters) => distance.text(meters, spread))} />
-        <Pair
-          name="Gate to rest"
-          text={
-            stop.gateDistance_m === null ? 'gate not crossed' : distance.text(stop.gateDistance_m, spread)
-          }
-        />
+        <Pair name={`Applied to rest (by ${starts[stop.startBy]})`} text={print.driven} />
+        <Pair name="… at nominal speed" text={print.atNominal} />
+        <Pair name="Gate to rest" text={print.gate} />
         <Pair name="Time" text={time.text(stop.duration_s)} />
         <Pair
           name="Fully developed"
@@ -64,12 +57,6 @@ export function StopCard({ stop, fastest, dashed }: StopCardProps) {
       <TracePicture title={`Stop ${stop.number}`} points={points} fastest={fastest} dashed={dashed} />
     </article>
   );
-}
-
-/** A stop from far off the nominal speed is not talked up or down to it. */
-function corrected({ correctedDistance_m, flags }: StopResult, text: (meters: number) => string): string {
-  if (flags.some(({ code }) => code === 'speed-off-nominal')) return 'speed too far off';
-  return correctedDistance_m === null ? '–' : text(correctedDistance_m);
 }
 
 function Pair({ name, text }: { readonly name: string; readonly text: string }) {

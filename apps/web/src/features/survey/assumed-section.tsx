@@ -1,4 +1,5 @@
-import type { AssumedValue, JobDocument } from '@standstill/workshop';
+import type { AssumedValue } from '@standstill/workshop';
+import { assumedGroups, type AssumedGroup } from '../../shared/job/assumed-groups.ts';
 import { useJobDocument } from '../../shared/job/job-context.ts';
 import { Section } from '../../shared/ui/section.tsx';
 
@@ -17,19 +18,14 @@ export function AssumedSection({ assumed }: { readonly assumed: readonly Assumed
       title="Assumed"
       intro="Nobody measured or stated these. Each has a spread that goes into every interval; measure the ones that matter."
     >
-      {groupsOf(document, assumed).map(({ title, values }) => (
-        <AssumedGroup key={title} title={title} values={values} />
+      {assumedGroups(document, assumed).map(({ title, values }) => (
+        <AssumedTable key={title} title={title} values={values} />
       ))}
     </Section>
   );
 }
 
-interface Group {
-  readonly title: string;
-  readonly values: readonly AssumedValue[];
-}
-
-function AssumedGroup({ title, values }: Group) {
+function AssumedTable({ title, values }: AssumedGroup) {
   return (
     <details className="assumed-group">
       <summary>
@@ -57,21 +53,4 @@ function AssumedGroup({ title, values }: Group) {
       </table>
     </details>
   );
-}
-
-/** By the car, the conditions, each part, each set-up: in the order of the document. */
-function groupsOf(document: JobDocument, assumed: readonly AssumedValue[]): readonly Group[] {
-  const groups = new Map<string, AssumedValue[]>();
-  for (const value of assumed) {
-    const title = groupTitle(document, value.path);
-    groups.set(title, [...(groups.get(title) ?? []), value]);
-  }
-  return [...groups].map(([title, values]) => ({ title, values }));
-}
-
-function groupTitle(document: JobDocument, path: string): string {
-  const [under = '', id = ''] = path.split('.');
-  if (under === 'parts') return document.parts[id]?.title ?? id;
-  if (under === 'setUps') return `Set-up “${document.setUps[id]?.title ?? id}”`;
-  return under === 'car' ? 'Car' : under === 'conditions' ? 'Conditions' : 'Job';
 }

@@ -3,7 +3,7 @@ import { Section } from '../../shared/ui/section.tsx';
 import { ChoiceField } from './choice-field.tsx';
 import { FactFields } from './fact-fields.tsx';
 import { carClassOptions } from './part-classes.ts';
-import { TextField } from './text-field.tsx';
+import { TextField } from '../../shared/job/text-field.tsx';
 
 export function CarSection() {
   return (

@@ -9,7 +9,7 @@ import { useFilled } from './filled.tsx';
 import { partClasses } from './part-classes.ts';
 import { factsOf, keepWhatApplies, partForms } from './part-kinds.ts';
 import { QuantityTable } from './quantity-table.tsx';
-import { TextField } from './text-field.tsx';
+import { TextField } from '../../shared/job/text-field.tsx';
 
 /** Everything that the document can say about one part. */
 export function PartFields({ id }: { readonly id: string }) {

@@ -6,7 +6,7 @@ import { ChoiceField } from './choice-field.tsx';
 import { addSetUp, keptBecause } from './edit-set-ups.ts';
 import { slotGroups } from './slot-groups.ts';
 import { SlotRow } from './slot-row.tsx';
-import { TextField } from './text-field.tsx';
+import { TextField } from '../../shared/job/text-field.tsx';
 
 /** The set-ups of the job, one at a time: which part stands where, and what is known about each. */
 export function SetUpsSection() {

@@ -12,7 +12,7 @@ import { ConditionsSection } from './conditions-section.tsx';
 import { FilledContext } from './filled.tsx';
 import { originCounts } from './origin-counts.ts';
 import { SetUpsSection } from './set-ups-section.tsx';
-import { TextField } from './text-field.tsx';
+import { TextField } from '../../shared/job/text-field.tsx';
 import './survey.css';
 
 const nothing: readonly AssumedValue[] = [];

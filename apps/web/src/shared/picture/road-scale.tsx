@@ -11,6 +11,8 @@ export interface RoadScale {
   readonly x: (distance: number) => number;
   /** Round distances for the ruler: m, and how they read. */
   readonly ticks: readonly { readonly distance: number; readonly label: string }[];
+  /** m, where the scale ends. */
+  readonly reach: number;
   /** 'ft' or 'm'. */
   readonly unit: string;
 }
@@ -42,7 +44,7 @@ export function RoadSheet({ longest, children }: RoadSheetProps) {
     const inUnits = scaleLinear([0, Math.max(longest, 1) / unit.si], [0, 1]);
     const marks = inUnits.ticks(Math.max(2, Math.floor(width / tickRoom)));
     const ticks = marks.map((mark) => ({ distance: mark * unit.si, label: String(mark) }));
-    return { width, x: (distance) => x(distance), ticks, unit: unit.symbol };
+    return { width, x: (distance) => x(distance), ticks, reach: Math.max(longest, 1), unit: unit.symbol };
   }, [longest, width, unit]);
   return (
     <div ref={element}>

@@ -17,7 +17,7 @@ const base = 76;
 
 /** The speed of one stop along the road, on the page's scale. */
 export function TracePicture({ title, points, fastest, dashed }: TracePictureProps) {
-  const { x, width, ticks } = useRoadScale();
+  const { x, width, ticks, reach } = useRoadScale();
   const { speed, distance } = useUnits();
   const id = useId();
   const y = scaleLinear([0, Math.max(fastest, 1)], [base, 14]);
@@ -26,8 +26,9 @@ export function TracePicture({ title, points, fastest, dashed }: TracePicturePro
   const path = line<(typeof points)[number]>(
     (point) => x(point.distance),
     (point) => y(point.speed),
-  )([...points]);
-  const words = `From ${speed.text(first.speed)} to ${speed.text(last.speed)} in ${distance.text(last.distance)}.`;
+  )(points.filter(({ distance: at }) => at <= reach));
+  const offScale = last.distance > reach;
+  const words = `From ${speed.text(first.speed)} to ${speed.text(last.speed)} in ${distance.text(last.distance)}${offScale ? ', beyond the scale of this page' : ''}.`;
   return (
     <figure className="picture trace">
       <svg
@@ -49,19 +50,37 @@ export function TracePicture({ title, points, fastest, dashed }: TracePicturePro
         ))}
         <path className={dashed ? 'ink dashed' : 'accent'} d={path ?? ''} />
         {points.length <= 30 &&
-          points.map((point, index) => (
-            <circle
-              key={index}
-              className={dashed ? 'ink paper-fill' : 'accent accent-fill'}
-              cx={x(point.distance)}
-              cy={y(point.speed)}
-              r={2.5}
-            />
-          ))}
+          points
+            .filter(({ distance: at }) => at <= reach)
+            .map((point, index) => (
+              <circle
+                key={index}
+                className={dashed ? 'ink paper-fill' : 'accent accent-fill'}
+                cx={x(point.distance)}
+                cy={y(point.speed)}
+                r={2.5}
+              />
+            ))}
+        {offScale && <OffScale x={x(reach)} label={`off the scale: ${distance.text(last.distance)}`} />}
         <text className="soft" x={x(0) + 6} y={12}>
           {speed.text(first.speed)}
         </text>
       </svg>
     </figure>
+  );
+}
+
+/** Where a stop goes on past the edge: an arrow with its figure. */
+function OffScale({ x, label }: { readonly x: number; readonly label: string }) {
+  return (
+    <g>
+      <path
+        className="ink"
+        d={`M${x - 22} ${base - 12}H${x}M${x - 7} ${base - 17}L${x} ${base - 12}L${x - 7} ${base - 7}`}
+      />
+      <text className="strong" x={x - 28} y={base - 8} textAnchor="end">
+        {label}
+      </text>
+    </g>
   );
 }

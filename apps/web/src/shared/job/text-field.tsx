@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import { useJobPart, useJobSession } from '../../shared/job/job-context.ts';
-import { valueAt } from '../../shared/job/set-at.ts';
+import { useJobPart, useJobSession } from './job-context.ts';
+import { valueAt } from './set-at.ts';
 
 export interface TextFieldProps {
   readonly path: string;

@@ -1,0 +1,47 @@
+import { Fragment } from 'react';
+import type { StatedFact } from './stated-facts.ts';
+
+export interface ConfoundersProps {
+  readonly facts: readonly StatedFact[];
+  /** What the recordings themselves say differed. */
+  readonly recorded: readonly string[];
+}
+
+const words = { same: 'the same', differs: 'different', 'not stated': 'not stated' } as const;
+
+/** What else was different between the sets, or is not known to have been alike. */
+export function Confounders({ facts, recorded }: ConfoundersProps) {
+  const clean = recorded.length === 0 && facts.every(({ told }) => told === 'same');
+  return (
+    <div className="stack expectation">
+      <h3>What else was different</h3>
+      <p>
+        {clean
+          ? 'Nothing of what is asked about: all of it was stated, and the same on both days.'
+          : 'What differed, and what nobody stated, can not be told from the change of parts. State it beside each log below.'}
+      </p>
+      <dl className="both-sides">
+        {facts.map(({ title, before, after, told }) => (
+          <Fragment key={title}>
+            <dt>
+              {title}: <strong>{words[told]}</strong>
+            </dt>
+            <dd>
+              <span className="side">before</span> {before}
+            </dd>
+            <dd>
+              <span className="side">after</span> {after}
+            </dd>
+          </Fragment>
+        ))}
+      </dl>
+      {recorded.length > 0 && (
+        <ul>
+          {recorded.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

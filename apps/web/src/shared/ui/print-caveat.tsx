@@ -1,0 +1,14 @@
+import { useJobPart } from '../job/job-context.ts';
+
+/** On paper only, under the claim: when it was printed, from which version, and how far it holds. */
+export function PrintCaveat({ words = '' }: { readonly words?: string }) {
+  const version = useJobPart((state) => state.kept.version);
+  const title = useJobPart((state) => (state.document as { readonly title?: string }).title);
+  return (
+    <p className="print-only print-caveat small">
+      {title}, version {version}, printed {new Date().toLocaleDateString('en-CA')}. {words} Computed figures
+      are estimates. A figure published by the maker of the car or part always overrides them; local
+      inspection and type-approval rules stand above both.
+    </p>
+  );
+}

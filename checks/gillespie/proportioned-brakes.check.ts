@@ -5,9 +5,12 @@ import {
   brakeTorque,
   exampleRoad,
   exampleSetUp,
+  installedLine,
+  installedPoint,
   linePressures,
   pedalForceFor,
   standardGravity,
+  usualPadTemperatures,
   type AxleBrake,
   type SetUp,
 } from '@standstill/braking';
@@ -18,19 +21,33 @@ const pound = 4.448222;
 const psi = 6894.757;
 const mass = ((2210 + 1864) * pound) / standardGravity;
 
-/** A brake with a torque gain in in-lb/psi: one square inch of piston, no push-out, the friction set to fit. */
-function brakeWithGain(gain: number): { readonly brake: AxleBrake; readonly friction: number } {
-  const { caliper } = exampleSetUp.frontBrake;
-  const brake: AxleBrake = {
-    ...exampleSetUp.frontBrake,
-    caliper: { ...caliper, pistonDiameters: [0.07], pushOutPressure: 0, efficiency: 1 },
+/**
+ * The book gives each brake by its gain, torque of one wheel over line pressure, in in-lb/psi: that is in cubic inches.
+ * Here the gain comes from parts worked out by hand, with two pads on every rotor: gain = 2 faces × friction × piston
+ * area of one side × effective radius. Friction 0.40 and radius 5 in for both axles; front 2 × 0.40 × 5.0 in² × 5 in =
+ * 20 in-lb/psi, rear 2 × 0.40 × 3.5 in² × 5 in = 14 in-lb/psi. One round piston of 5.0 in² is 2.52313 in across, one
+ * of 3.5 in² is 2.11100 in. Nothing here asks our own code for a torque.
+ */
+const frontPiston = 2.52313 * inch;
+const rearPiston = 2.111 * inch;
+
+/** Pads of 1.8 in on a swept band from 4.1 to 5.9 in: 5.0 in in the middle, where uniform wear has its radius. */
+function brakeWith(pistonDiameter: number): AxleBrake {
+  const { frontBrake } = exampleSetUp;
+  return {
+    ...frontBrake,
+    caliper: {
+      ...frontBrake.caliper,
+      pistonDiameters: [pistonDiameter],
+      pushOutPressure: 0,
+      efficiency: 1,
+    },
+    pad: { ...frontBrake.pad, radialHeight: 1.8 * inch, frictionTemperatures: [20], frictions: [0.4] },
+    rotor: { ...frontBrake.rotor, outerDiameter: 12 * inch, sweptOuterRadius: 5.9 * inch },
+    pressureAssumption: 'uniform-wear',
   };
-  const torquePerFriction = brakeTorque({ brake, pressure: psi, friction: 1 });
-  return { brake, friction: (gain * pound * inch) / torquePerFriction };
 }
 
-const front = brakeWithGain(20);
-const rear = brakeWithGain(14);
 const tire = { ...exampleSetUp.frontTire, rollingRadius: 12.11 * inch };
 const setUp: SetUp = {
   ...exampleSetUp,
@@ -41,22 +58,32 @@ const setUp: SetUp = {
     centerOfGravityHeight: 20.5 * inch,
     frontLoadShare: 2210 / 4074,
   },
+  frontTire: tire,
+  rearTire: tire,
   booster: { kind: 'none' },
   rearValve: { kind: 'proportioning', kneePressure: 290 * psi, slope: 0.3 },
+  frontBrake: brakeWith(frontPiston),
+  rearBrake: brakeWith(rearPiston),
 };
+const line = installedLine(setUp, usualPadTemperatures);
 
-/** The whole chain: the foot that gives the front pressure, then lines, torques and forces. */
+/** The whole chain: the foot that gives the front pressure, then lines, torques, forces and the balance as fitted. */
 function braking(frontPressure_psi: number) {
   const pedalForce = pedalForceFor({ setUp, frontPressure: frontPressure_psi * psi });
   const pressures = linePressures({ setUp, pedalForce });
-  const axleForce = (of: typeof front, pressure: number) =>
-    2 * brakeForce({ torque: brakeTorque({ brake: of.brake, pressure, friction: of.friction }), tire });
-  const frontForce = axleForce(front, pressures.front);
-  const rearForce = axleForce(rear, pressures.rear);
-  const use = adhesionUse({ car: setUp.car, frontForce, rearForce });
-  const deceleration = use.deceleration * standardGravity;
-  const loads = axleLoads({ car: setUp.car, deceleration, speed: 0, road: exampleRoad });
-  return { rearPressure: pressures.rear, frontForce, rearForce, use, loads };
+  const axleForce = (brake: AxleBrake, pressure: number) =>
+    2 * brakeForce({ torque: brakeTorque({ brake, pressure, friction: 0.4 }), tire });
+  const frontForce = axleForce(setUp.frontBrake, pressures.front);
+  const rearForce = axleForce(setUp.rearBrake, pressures.rear);
+  const { deceleration } = adhesionUse({ car: setUp.car, frontForce, rearForce });
+  const loads = axleLoads({
+    car: setUp.car,
+    deceleration: deceleration * standardGravity,
+    speed: 0,
+    road: exampleRoad,
+  });
+  const installed = installedPoint(setUp, line, deceleration);
+  return { rearPressure: pressures.rear, frontForce, rearForce, deceleration, loads, installed };
 }
 
 const source = 'gillespie';
@@ -95,7 +122,7 @@ published(
     tolerance: 0.0005,
     basis,
   },
-  () => braking(200).use.deceleration,
+  () => braking(200).deceleration,
 );
 published(
   {
@@ -143,7 +170,7 @@ published(
     tolerance: 0.0005,
     basis,
   },
-  () => braking(500).use.deceleration,
+  () => braking(500).deceleration,
 );
 published(
   {
@@ -173,23 +200,23 @@ published(
   {
     id: '3-04g',
     source,
-    quantity: 'friction used by the front axle at 500 psi',
+    quantity: 'friction used by the front axle at 500 psi, on the balance as fitted',
     printed: 0.617,
     unit: '',
     tolerance: 0.0005,
     basis,
   },
-  () => braking(500).use.front,
+  () => braking(500).installed?.frontAdhesion ?? 0,
 );
 published(
   {
     id: '3-04h',
     source,
-    quantity: 'friction used by the rear axle at 500 psi',
+    quantity: 'friction used by the rear axle at 500 psi, on the balance as fitted',
     printed: 0.584,
     unit: '',
     tolerance: 0.0005,
     basis,
   },
-  () => braking(500).use.rear,
+  () => braking(500).installed?.rearAdhesion ?? 0,
 );

@@ -1,15 +1,36 @@
-import { adhesionUse, exampleSetUp, leastBrakingRate, standardGravity, type Car } from '@standstill/braking';
+import {
+  exampleSetUp,
+  installedLine,
+  installedPoint,
+  leastBrakingRate,
+  usualPadTemperatures,
+  type AxleBrake,
+  type SetUp,
+} from '@standstill/braking';
 import { published } from '../published.ts';
 
-const weight = 1300 * standardGravity;
-const car: Car = {
-  ...exampleSetUp.car,
-  mass: 1300,
-  wheelbase: 2.6,
-  centerOfGravityHeight: 0.5,
-  frontLoadShare: 800 / 1300,
+/** The same brake at both axles, with efficiencies that make the fixed split 70 to 30. */
+const { frontBrake, frontTire } = exampleSetUp;
+const brakeWith = (efficiency: number): AxleBrake => ({
+  ...frontBrake,
+  caliper: { ...frontBrake.caliper, pushOutPressure: 0, efficiency },
+});
+const setUp: SetUp = {
+  ...exampleSetUp,
+  car: {
+    ...exampleSetUp.car,
+    mass: 1300,
+    wheelbase: 2.6,
+    centerOfGravityHeight: 0.5,
+    frontLoadShare: 800 / 1300,
+  },
+  frontTire,
+  rearTire: frontTire,
+  rearValve: { kind: 'none' },
+  frontBrake: brakeWith(0.7),
+  rearBrake: brakeWith(0.3),
 };
-const use = () => adhesionUse({ car, frontForce: 0.7 * 0.5 * weight, rearForce: 0.3 * 0.5 * weight });
+const point = () => installedPoint(setUp, installedLine(setUp, usualPadTemperatures), 0.5);
 const axles = '800 kg front, 500 kg rear, h 0.5 m, E 2.6 m, forces 70/30, z = 0.50';
 
 published(
@@ -19,10 +40,11 @@ published(
     quantity: `friction used by the front axle, ${axles}`,
     printed: 0.4919,
     unit: '',
-    tolerance: 0.00005,
+    tolerance: 0.0005,
     basis: 'X',
+    note: 'Tolerance 0.0005, as the case states it.',
   },
-  () => use().front,
+  () => point()?.frontAdhesion ?? 0,
 );
 published(
   {
@@ -31,10 +53,11 @@ published(
     quantity: `friction used by the rear axle, ${axles}`,
     printed: 0.52,
     unit: '',
-    tolerance: 0.00005,
+    tolerance: 0.0005,
     basis: 'X',
+    note: 'Tolerance 0.0005, as the case states it.',
   },
-  () => use().rear,
+  () => point()?.rearAdhesion ?? 0,
 );
 
 for (const [id, friction, printed] of [

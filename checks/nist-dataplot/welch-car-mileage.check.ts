@@ -29,6 +29,7 @@ published(
     printed: 136.87499,
     unit: '',
     tolerance: 2e-5,
+    note: 'Tolerance 0.00002, as the case states it.',
     basis,
   },
   () => test.degreesOfFreedom,

@@ -104,7 +104,7 @@ published(
     unit: '',
     tolerance: 1e-9,
     basis,
-    note: '1e-8 of the value: 10000000.1 as a double is itself off by 4e-10.',
+    note: 'Tolerance 1e-8 of the value, as the case states it: 10000000.1 as a double is itself off by 4e-10.',
   },
   () => standardDeviation(nearTenMillion),
 );

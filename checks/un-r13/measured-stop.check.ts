@@ -14,6 +14,7 @@ published(
     unit: 'm/s²',
     tolerance: 0.001,
     basis: 'R',
+    note: 'Tolerance 0.001 m/s², as the case states it.',
   },
   () => fullyDevelopedDeceleration({ time, speed }, 100 / 3.6) ?? NaN,
 );

@@ -31,6 +31,6 @@ export function repeatedStopsLumped(input: RepeatedStopsLumpedInput): number {
   const interval = requireRange('interval', input.interval, 's', 0, 1e6);
   const stops = requireRange('number of the stop', input.stops, '', 1, Infinity);
   const exponent = rate * interval;
-  if (exponent === 0) return rise * stops;
+  if (exponent < 1e-300) return rise * stops;
   return (rise * Math.expm1(-stops * exponent)) / Math.expm1(-exponent);
 }

@@ -7,6 +7,9 @@ const stretch = 1.5;
 /** m² of vane side per m² of swept face in one half of a vented rotor (assumed). */
 const vaneSideShare = 0.4;
 
+/** Share of the ring's mass, 1, under which vanes are counted with the cheeks. */
+const leastVanes = 0.005;
+
 /**
  * One half of a rotor, cut into layers from the rubbing face inwards; every figure is per m² of swept face. A vented
  * rotor has one node more than layers: its vanes. Heat is taken to reach both faces alike, so nothing crosses the middle.
@@ -93,7 +96,8 @@ export function fillRotorGrid(grid: RotorGrid, parts: RotorWithPad): void {
   grid.area = sweptArea(parts);
   const wholeMass = requireRange('ring mass', rotor.ringMass, 'kg', 0.2, 60) / (2 * grid.area);
   const cheekMass = requireRange('density', rotor.density, 'kg/m³', 500, 25_000) * thickness;
-  const vaneMass = rotor.kind === 'vented' ? Math.max(0, wholeMass - cheekMass) : 0;
+  const leftOver = wholeMass - cheekMass;
+  const vaneMass = rotor.kind === 'vented' && leftOver > leastVanes * wholeMass ? leftOver : 0;
   requireRange('conductivity', rotor.conductivity, 'W/(m K)', 0.5, 2500);
   takeMaterial(grid, parts);
   fillLayers(grid, { thickness, mass: wholeMass - vaneMass, conductivity: rotor.conductivity });
@@ -140,7 +144,7 @@ function addVent(grid: RotorGrid, { parts, vaneMass }: { parts: RotorWithPad; va
   const halfGap = rotor.thickness / 2 - rotor.cheekThickness;
   requireRange('half of the vent gap', halfGap, 'm', 1e-4, 0.05);
   grid.ventShares[last] = 1 + vaneSideShare;
-  if (vaneMass < 0.01 * grid.masses[last]!) return;
+  if (vaneMass === 0) return;
   grid.ventShares[last] = 1;
   const vaneFootprint = Math.min(1, vaneMass / (rotor.density * halfGap));
   const intoCheek = (0.5 * rotor.cheekThickness * grid.thicknessShares[last]!) / rotor.conductivity;

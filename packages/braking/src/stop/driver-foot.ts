@@ -14,6 +14,8 @@ export class DriverFoot {
   share = 1;
   /** Pa, front line pressure that the driver leaves in the line. */
   pressure = 0;
+  /** N by which the foot's full pressure is past the limit of the axle that is further past it; negative before it. */
+  excess = -1;
   /** The axle that is held at its limit. */
   holds: 'none' | 'front' | 'rear' = 'none';
 
@@ -27,8 +29,11 @@ export class DriverFoot {
   ): void {
     const frontShare = this.share * front.lighterShare;
     const rearShare = this.share * rear.lighterShare;
+    const frontExcess = front.demand - frontShare * front.peak;
+    const rearExcess = rearIsLimited ? -Infinity : rear.demand - rearShare * rear.peak;
+    this.excess = Math.max(frontExcess, rearExcess);
     front.give();
-    if (front.demand > frontShare * front.peak) this.#holdFront(front, rear, line, deceleration, frontShare);
+    if (frontExcess > 0) this.#holdFront(front, rear, line, deceleration, frontShare);
     if (rearIsLimited) return;
     if (rear.demand > rearShare * rear.peak) this.#holdRear(front, rear, line, deceleration, rearShare);
     else rear.give();

@@ -18,6 +18,9 @@ export interface PressureLagInput {
 /** Pa s, dynamic viscosity of glycol fluid near 20 °C (assumed). */
 const fluidViscosity = 0.015;
 
+/** Pa: at less than this, running clearance and air would count for more than they do in a stop (assumed). */
+const leastPressure = 1e6;
+
 /** s, how far a booster's output trails its valve (assumed, by kind). */
 const boosterLags: Readonly<Record<Booster['kind'], number>> = { none: 0, vacuum: 0.05, hydraulic: 0.02 };
 
@@ -25,7 +28,7 @@ const boosterLags: Readonly<Record<Booster['kind'], number>> = { none: 0, vacuum
  * Answers how far the line pressure trails the foot, as one first-order lag.
  *
  * Equation: τ = τ_booster + max over the axles of R C; R = 128 η ℓ / (π d⁴) of one corner's tube, C = V(p) / p of one
- * corner, V by `cornerVolumes` and a quarter of the system's fluid and air.
+ * corner, V by `cornerVolumes` and a quarter of the system's fluid and air, at 1 MPa or more.
  * Assumes: laminar flow in the tube; hoses, ports and valves do not throttle; the booster's lag is a constant of its kind
  * (0.05 s vacuum, 0.02 s hydraulic, 0 none), assumed; fluid viscosity 15 mPa s.
  * Valid: warm fluid; a cold or old one is slower. The slower axle decides for both.
@@ -44,11 +47,11 @@ export function pressureLag({ setUp, frontPressure, rearPressure }: PressureLagI
 }
 
 function lineLag(brake: AxleBrake, fluid: Fluid, pressure: number): number {
-  if (pressure <= 0) return 0;
   const length = requireRange('tube length', brake.tube.length, 'm', 0, 20);
   const diameter = requireRange('tube inner diameter', brake.tube.innerDiameter, 'm', 0.001, 0.02);
   const resistance = (128 * fluidViscosity * length) / (Math.PI * diameter ** 4);
-  return (resistance * cornerVolume(brake, fluid, pressure)) / pressure;
+  const built = Math.max(leastPressure, pressure);
+  return (resistance * cornerVolume(brake, fluid, built)) / built;
 }
 
 /** m³ that one corner swallows, a quarter of the system's fluid and air with it. */

@@ -5,6 +5,9 @@ import { rodForce } from '../foot-to-pressure/rod-force.ts';
 import type { Foot } from '../set-up/foot.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 
+/** s; anything quicker is taken as no lag. */
+const leastLag = 1e-6;
+
 /**
  * The front line pressure over time under a foot that ramps up and holds, behind a first-order lag; exact, because the
  * pressure that the foot asks for is made of three straight lines (up to booster run-out, up to the held force, held).
@@ -47,7 +50,7 @@ export class PressureRise {
 
   /** Sets the lag, s, and with it the whole course. */
   trail(lag: number): void {
-    this.#lag = requireRange('pressure lag', lag, 's', 0, 10);
+    this.#lag = requireRange('pressure lag', lag, 's', 0, 10) < leastLag ? 0 : lag;
     const untilKnee = this.#kneeTime;
     this.#atKnee = this.#along(0, this.#askedAtTouch, this.#askedAtKnee, untilKnee, untilKnee);
     const afterKnee = this.#rampTime - this.#kneeTime;

@@ -6,24 +6,32 @@ import { PressureRise } from './pressure-rise.ts';
 import { StopBooks } from './stop-books.ts';
 import type { StopInput } from './stop-input.ts';
 
-/** Is told of every node of a march: the start, the end of every step, rest. */
+/** Is told of every node of a march: the start, the end of every step, rest; twice where a wheel pair lets go. */
 export type MarchObserver = (march: StopMarch) => void;
 
 /** Steps over the foot's ramp, over the lag after it, over the speed left, and below the antilock's least speed. */
 const rampSteps = 12;
-const lagSteps = 5;
+const lagSteps = 8;
 const speedSteps = 10;
 const lowSpeedSteps = 2;
-const mostSpeedSteps = 160;
-/** Lags after the ramp that are marched by time, and how much longer each of those steps is than the one before. */
+/** Lags after the ramp that are marched by time, and how much longer the last of those steps is than the first. */
 const lagsByTime = 5;
-const lagGrowth = 1.5;
-/** s from node to node at most, about, when marching by speed. */
+const lagStretch = 5;
+/** m/s, below which build-up is so much of the stop that its steps are made shorter, and by how much at most. */
+const briskSpeed = 20;
+const mostSlowness = 4;
+/** s from node to node at most, about: over the ramp, and when marching by speed. */
+const longestRampStep = 0.03;
 const longestStep = 0.3;
-/** m/s², under which the car is taken not to slow. */
-const leastDeceleration = 1e-3;
+/** m/s², under which speed is a poor guide and time a better one: at the start of a step, and at its end. */
+const gentleDeceleration = 0.05;
+const leastDeceleration = 0.01;
+/** s after which a car that still moves is taken not to come to rest. */
+const mostTime = 600;
 /** Relative change of pad friction that makes the end of a step worth solving again. */
 const smallFriction = 2e-4;
+/** Share of the peak, 1, within which a wheel pair is taken to be at it. */
+const smallExcess = 1e-3;
 /** Switches of a wheel pair in one stop that are located; beyond them none is looked for. */
 const mostSwitches = 24;
 
@@ -101,48 +109,59 @@ export class StopMarch {
     if (this.#antilockFloor < this.speed) this.#marchToSpeed(this.#antilockFloor, speedSteps);
     this.car.keeper.releaseAntilock();
     this.#settle();
+    this.#observer?.(this);
+    this.#marchByTime();
     this.#marchToSpeed(0, lowSpeedSteps);
   }
 
-  /** Over the ramp and the lag after it; left early where speed is the better guide. */
+  /** Over what is left of the ramp and of the lag after it; left early where speed is the better guide. */
   #marchByTime(): void {
     const { rampTime, lag } = this.rise;
-    if (rampTime > 0 && !this.#marchForTime(rampTime, rampSteps, 1)) return;
-    if (lag > 0) this.#marchForTime(lagsByTime * lag, lagSteps, lagGrowth);
+    const ramp = rampTime - this.time;
+    if (ramp > 0 && !this.#marchForTime(ramp, Math.max(rampSteps, ramp / longestRampStep), 1)) return;
+    const rest = rampTime + lagsByTime * lag - this.time;
+    if (rest > 0 && this.car.keeper.leavesBrakesFree())
+      this.#marchForTime(rest, rampTime > 3 * lag ? lagSteps : rampSteps, lagStretch);
   }
 
-  /** Steps over a span of time, s, each `growth` times as long as the one before; false where it is left early. */
-  #marchForTime(span: number, steps: number, growth: number): boolean {
-    const count = Math.ceil(steps * this.#refinement);
-    const ratio = Math.pow(growth, steps / count);
+  /** Steps over a span of time, s, the last one `stretch` times as long as the first; false where it is left early. */
+  #marchForTime(span: number, steps: number, stretch: number): boolean {
+    const slowness = Math.min(mostSlowness, Math.max(1, briskSpeed / this.#entrySpeed));
+    const count = Math.ceil(steps * this.#refinement * slowness);
+    const ratio = Math.pow(stretch, 1 / Math.max(1, count - 1));
     const floor = this.car.keeper.kind === 'antilock' ? this.#antilockFloor : 0;
     let size = ratio === 1 ? span / count : (span * (ratio - 1)) / (Math.pow(ratio, count) - 1);
     for (let i = 0; i < count; i += 1) {
       const lost = this.deceleration * size;
-      if (lost > 0.25 * this.speed || this.speed - 1.5 * lost < floor) return false;
+      if (lost > 0.12 * this.speed || this.speed - 1.5 * lost < floor) return false;
       this.#advance(size, true);
       size *= ratio;
     }
     return true;
   }
 
-  /** Steps of equal loss of speed down to `last`, m/s. */
+  /** Steps of equal loss of speed down to `last`, m/s, shorter ones where they would last long, by time where hardly any is lost. */
   #marchToSpeed(last: number, steps: number): void {
-    const first = this.speed;
-    const expected = (first - last) / Math.max(leastDeceleration, this.deceleration);
-    const wanted = Math.min(mostSpeedSteps, Math.max(steps, expected / longestStep));
-    const count = Math.ceil(wanted * this.#refinement);
-    for (let i = 1; i <= count && this.cameToRest; i += 1) {
-      const next = last + ((first - last) * (count - i)) / count;
-      this.#advance(this.speed - next, false);
+    const widest = (this.speed - last) / (steps * this.#refinement);
+    const longest = longestStep / this.#refinement;
+    while (this.speed > last && this.cameToRest) {
+      const toGo = this.speed - last;
+      const lost = Math.min(widest, this.deceleration * longest);
+      if (this.deceleration < gentleDeceleration && lost < toGo) this.#advance(longest, true);
+      else this.#advance(toGo < 1.2 * lost ? toGo : lost, false);
+      this.cameToRest = this.time < mostTime;
     }
   }
 
   /** One step of `size` (s, or m/s of speed lost), cut where a wheel pair lets go. */
   #advance(size: number, byTime: boolean): void {
     let left = size;
-    while (left > 1e-9 * size && this.cameToRest) {
+    while (left > 1e-9 * size) {
       this.#tryStep(left, byTime);
+      if (!byTime && this.#step.endDeceleration < leastDeceleration) {
+        this.#advance(longestStep / this.#refinement, true);
+        return;
+      }
       const share = this.#switches < mostSwitches ? this.#shareUntilSwitch() : 1;
       if (share === 1) {
         this.#accept();
@@ -154,8 +173,12 @@ export class StopMarch {
       }
       left -= share * left;
       this.#switches += 1;
+      if (this.#wasForeseenTooEarly()) continue;
       this.#trip(this.#frontIsNext);
       this.#settle();
+      if (this.#frontIsNext) this.#frontExcess = Math.max(0, this.#frontExcess);
+      else this.#rearExcess = Math.max(0, this.#rearExcess);
+      this.#observer?.(this);
     }
   }
 
@@ -170,7 +193,8 @@ export class StopMarch {
       step.endSpeed = Math.max(0, this.speed - this.deceleration * size);
     } else {
       step.endSpeed = this.speed - size;
-      step.duration = size / this.deceleration;
+      const squared = this.deceleration * this.deceleration + 2 * this.#jerk * size;
+      step.duration = (2 * size) / (this.deceleration + Math.sqrt(Math.max(0, squared)));
     }
     const { front, rear } = this.car;
     front.warmPads(front.heat.interfaceTemperature + this.#frontRate * step.duration);
@@ -187,7 +211,6 @@ export class StopMarch {
     if (this.#byTime) {
       step.endSpeed = step.startSpeed - 0.5 * step.duration * sum;
     } else {
-      if (Math.min(step.startDeceleration, step.endDeceleration) < leastDeceleration) this.cameToRest = false;
       step.duration = (2 * (step.startSpeed - step.endSpeed)) / sum;
     }
     step.measure();
@@ -195,12 +218,18 @@ export class StopMarch {
 
   /** Share of the tried step, 1, after which the first wheel pair lets go; 1 where none does. */
   #shareUntilSwitch(): number {
-    const front = this.car.keeper.frontExcess();
-    const rear = this.car.keeper.rearExcess();
-    const frontShare = front > 0 ? shareToZero(this.#frontExcess, front) : 1;
-    const rearShare = rear > 0 ? shareToZero(this.#rearExcess, rear) : 1;
+    const { keeper } = this.car;
+    const frontShare = shareToZero(this.#frontExcess, keeper.frontExcess(), keeper.frontIsSudden);
+    const rearShare = shareToZero(this.#rearExcess, keeper.rearExcess(), keeper.rearIsSudden);
     this.#frontIsNext = frontShare <= rearShare;
     return Math.min(frontShare, rearShare);
+  }
+
+  /** Whether the wheel pair that was to let go is clearly below its peak after all, its pads cooler than foreseen. */
+  #wasForeseenTooEarly(): boolean {
+    const { front, rear } = this.car;
+    if (this.#frontIsNext) return this.#frontExcess < -smallExcess * front.peak;
+    return this.#rearExcess < -smallExcess * rear.peak;
   }
 
   /** Lets a wheel pair go; the energy of wheels that lock is booked as taken by their brakes. */
@@ -222,8 +251,8 @@ export class StopMarch {
     rear.warmPads(rear.heat.interfaceTemperature);
     for (let pass = 0; pass < 4; pass += 1) {
       this.deceleration = this.car.solve(this.speed, pressure, this.deceleration);
-      if (keeper.frontExcess() > 0) this.#trip(true);
-      else if (keeper.rearExcess() > 0) this.#trip(false);
+      if (keeper.frontIsSudden && keeper.frontExcess() > 0) this.#trip(true);
+      else if (keeper.rearIsSudden && keeper.rearExcess() > 0) this.#trip(false);
       else break;
     }
     this.#jerk = 0;
@@ -274,7 +303,9 @@ function frictionChange(axle: BrakedCar['front']): number {
   return axle.grip === 'rolling' ? Math.abs(axle.friction / foreseen - 1) : 0;
 }
 
-/** Share of a step, 1, at which a straight line from `before` (not above zero) to `after` (above it) is zero. */
-function shareToZero(before: number, after: number): number {
-  return before < 0 ? before / (before - after) : 0;
+/** Share of a step, 1, at which the straight line from `before` to `after` passes zero upwards; 1 where it does not. */
+function shareToZero(before: number, after: number, isSudden: boolean): number {
+  if (after <= 0) return 1;
+  if (before < 0) return before / (before - after);
+  return isSudden ? 0 : 1;
 }

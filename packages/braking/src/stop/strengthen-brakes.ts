@@ -2,6 +2,8 @@ import type { BrakedCar } from './braked-car.ts';
 
 /** Head room over the peak of the tires, 1. */
 const headRoom = 1.02;
+/** An axle that asks less than its want over this is taken to have no brake. */
+const mostFactor = 1e6;
 
 /**
  * Makes both brakes so much stronger, by one factor, that the held pressure brings both axles to their tires' peak; the
@@ -48,5 +50,5 @@ function loadAtPeak({ front, rear, body }: BrakedCar, speed: number): number {
 }
 
 function ratio(wanted: number, asked: number): number {
-  return asked > 0 ? wanted / asked : 1;
+  return asked > wanted / mostFactor ? wanted / asked : 1;
 }

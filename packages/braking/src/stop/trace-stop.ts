@@ -2,9 +2,12 @@ import { summarize, type StopSummary } from './quick-stop.ts';
 import type { StopInput } from './stop-input.ts';
 import { StopMarch } from './stop-march.ts';
 
-/** A stop over time, one value per node; nodes are not evenly spaced. */
+/**
+ * A stop over time, one value per node. Nodes are not evenly spaced; where a wheel pair lets go two stand at one time, the
+ * instant before and after.
+ */
 export interface StopTrace {
-  /** s from the first touch, ascending. */
+  /** s from the first touch, never falling. */
   readonly time: Float64Array;
   /** m/s. */
   readonly speed: Float64Array;

@@ -10,8 +10,8 @@ import type { StopLimit } from './stop-limit.ts';
  * the brakes have asked for more than the peak), an electronic rear limit (never more than the limit), a driver
  * (`DriverFoot`), or nobody (wheels past their peak slide until rest).
  *
- * Assumes: as `quickStop`. Antilock and sliding begin suddenly, so the march cuts its step there (`frontExcess`,
- * `rearExcess`, `tripFront`, `tripRear`); rear limit and driver act smoothly.
+ * Assumes: as `quickStop`. Antilock and sliding begin with a leap of the force, rear limit and driver with a bend; the
+ * march cuts its step there (`frontExcess`, `rearExcess`, `tripFront`, `tripRear`).
  * Source: [common-practice]
  */
 export class WheelKeeper {
@@ -71,36 +71,52 @@ export class WheelKeeper {
     if (this.balanced) this.#giveBalanced();
     else if (this.kind === 'driver') {
       this.driver.modulate(this.#front, this.#rear, this.#line, deceleration, this.#rearLimited);
-      if (this.#rearLimited) limitSmoothly(this.#rear, 1);
+      if (this.#rearLimited) limitSmoothly(this.#rear, this.#rearLimit());
     } else {
       this.#giveKept(this.#front);
-      if (this.#rearLimited) limitSmoothly(this.#rear, this.kind === 'antilock' ? this.#share : 1);
+      if (this.#rearLimited) limitSmoothly(this.#rear, this.#rearLimit());
       else this.#giveKept(this.#rear);
     }
   }
 
-  /** N by which a front axle that rolls asks more than its peak and would let go suddenly; negative where it does not. */
+  /** N by which the front axle asks more than its limit; −1 where it is past it already. */
   frontExcess(): number {
-    if (this.kind === 'driver' || this.#front.grip !== 'rolling') return -1;
-    const alone = this.#front.demand - this.#front.peak;
-    return this.balanced ? alone + this.#rear.demand - this.#rear.peak : alone;
+    const front = this.#front;
+    if (this.kind === 'driver' && !this.balanced) return this.driver.excess;
+    if (front.grip !== 'rolling' && this.frontIsSudden) return -1;
+    const share = this.kind === 'driver' ? this.#share : 1;
+    const alone = front.demand - share * front.peak;
+    return this.balanced ? alone + this.#rear.demand - share * this.#rear.peak : alone;
   }
 
-  /** As `frontExcess`, for the rear axle; balanced axles let go together, by `frontExcess`. */
+  /** As `frontExcess`, for the rear axle; balanced axles go together, by `frontExcess`. */
   rearExcess(): number {
-    const sudden = this.kind !== 'driver' && !this.#rearLimited && !this.balanced;
-    return sudden && this.#rear.grip === 'rolling' ? this.#rear.demand - this.#rear.peak : -1;
+    const rear = this.#rear;
+    if (this.balanced) return -1;
+    if (this.#rearLimited) return rear.demand - this.#rearLimit() * rear.peak;
+    return this.rearIsSudden && rear.grip === 'rolling' ? rear.demand - rear.peak : -1;
   }
 
-  /** Lets the front axle go past its peak: antilock holds it from now on, or it slides. */
+  /** Whether passing the front limit changes the force in one leap, and not only its slope. */
+  get frontIsSudden(): boolean {
+    return this.kind !== 'driver';
+  }
+
+  /** As `frontIsSudden`, for the rear axle. */
+  get rearIsSudden(): boolean {
+    return this.kind !== 'driver' && !this.#rearLimited;
+  }
+
+  /** Lets the front axle go past its peak: antilock holds it from now on, or it slides. A driver just goes on. */
   tripFront(): void {
+    if (!this.frontIsSudden) return;
     this.#front.grip = this.kind === 'antilock' ? 'held' : 'locked';
     if (this.balanced) this.#rear.grip = this.#front.grip;
   }
 
-  /** Lets the rear axle go past its peak. */
+  /** As `tripFront`, for the rear axle. */
   tripRear(): void {
-    this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (this.rearIsSudden) this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
   }
 
   /** Lets held axles roll again where the brakes ask less than the control gives. */
@@ -119,6 +135,12 @@ export class WheelKeeper {
     if (rear.grip === 'held' && rearSpare > 0) rear.grip = 'rolling';
   }
 
+  /** Whether more pressure would still change what the tires give. */
+  leavesBrakesFree(): boolean {
+    if (this.driver.holds !== 'none') return false;
+    return this.#front.grip === 'rolling' || this.#rear.grip === 'rolling';
+  }
+
   /** What holds the stop back in this instant. */
   limit(): StopLimit {
     if (this.driver.holds !== 'none') return this.driver.holds === 'front' ? 'front lock' : 'rear lock';
@@ -127,6 +149,11 @@ export class WheelKeeper {
     if (front === 'locked' && rear !== 'locked') return 'front lock';
     if (rear === 'locked' && front !== 'locked') return 'rear lock';
     return front === 'rolling' && rear === 'rolling' ? 'brake torque' : 'tire grip';
+  }
+
+  /** Share of the peak, 1, at which an electronic rear limit holds. */
+  #rearLimit(): number {
+    return this.kind === 'antilock' ? this.#share : 1;
   }
 
   #giveKept(axle: BrakedAxle): void {

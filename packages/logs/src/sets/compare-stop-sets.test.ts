@@ -70,7 +70,7 @@ describe('compareStopSets', () => {
     expect(result.bestOfEach.difference).toBe(-3);
     // the mean of the least of four standard normal numbers is -1.029375
     expect(result.bestOfEach.expectedGainBefore).toBeCloseTo(1.029375 * 0.816497, 4);
-    expect(result.runsNeeded).toMatchObject({ difference: 3, runsPerSet: 3 });
+    expect(result.runsNeeded).toMatchObject({ difference: 3, runsPerSet: 4 });
     expect(result.confounders).toEqual(['other day']);
   });
 

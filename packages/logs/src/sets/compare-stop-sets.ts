@@ -52,10 +52,13 @@ export interface StopSetComparison {
     readonly expectedGainBefore: number;
     readonly expectedGainAfter: number;
   };
-  /** Runs in each set that show the difference with 80 % power; null where more than a million. */
+  /** Runs in each set that show the difference with 80 % power, four at least; null where more than a million. */
   readonly runsNeeded: { readonly difference: number; readonly runsPerSet: number | null };
   readonly confounders: readonly string[];
 }
+
+/** Stops in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
+const fewestRuns = 4;
 
 /** Two sets that can't be compared. */
 export interface SetTooSmall {
@@ -161,8 +164,8 @@ function gainByLuck({ distances, standardDeviation }: SetFigures): number {
 function runsFor(wanted: number, before: SetFigures, after: SetFigures): StopSetComparison['runsNeeded'] {
   const difference = Math.abs(wanted);
   const spread = Math.sqrt((before.standardDeviation ** 2 + after.standardDeviation ** 2) / 2);
-  if (spread === 0) return { difference, runsPerSet: difference > 0 ? 2 : null };
+  if (spread === 0) return { difference, runsPerSet: difference > 0 ? fewestRuns : null };
   if (difference === 0) return { difference, runsPerSet: null };
   const { runs } = runsNeeded({ difference, standardDeviation: spread });
-  return { difference, runsPerSet: Number.isFinite(runs) ? runs : null };
+  return { difference, runsPerSet: Number.isFinite(runs) ? Math.max(fewestRuns, runs) : null };
 }

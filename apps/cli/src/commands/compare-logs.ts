@@ -45,6 +45,7 @@ export async function compareLogs(
       definition: options.definition,
       expectation: fromJob.expectation,
       confounders: fromJob.confounders,
+      warnings: fromJob.warnings,
     }),
   });
   if (options.json === true) terminal.out(jsonText(comparison));

@@ -1,7 +1,7 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { realCommand } from '../standstill.testing.ts';
+import { realCommand, repository } from '../standstill.testing.ts';
 import { stopsLog } from '../stops-log.testing.ts';
 
 const { folder, run } = realCommand();
@@ -108,6 +108,36 @@ describe('compare', () => {
       code: 3,
       out: '',
     });
+  });
+
+  it('refuses a log on both sides, under whatever name', () => {
+    write('copy.csv', readFileSync(join(folder(), 'before.csv'), 'utf8'));
+    for (const after of ['before.csv', 'copy.csv']) {
+      const { code, out, err } = run('compare', 'before.csv', after, '--speed', '60 mph');
+      expect({ code, out }).toEqual({ code: 1, out: '' });
+      expect(err).toMatch(/before and after: a set held against itself shows nothing/);
+    }
+  });
+
+  it('names four stops a set at least, and what they do not tell', () => {
+    const { out } = run('compare', 'before.csv', 'after.csv', '--speed', '60 mph');
+    expect(out).toMatch(/: 4 stops a set\. That is against scatter only: .* drive the old set-up again\./);
+  });
+
+  it('warns first where the job knows the log as one of another set-up', () => {
+    const demo = join(repository, 'examples/hill-climb-coupe');
+    const words = ['compare', join(demo, 'before.csv'), join(demo, 'after.csv'), '--job', demo] as const;
+    const { code, out } = run(...words, '--set-up', 'front-kit', '--json');
+    const { warnings, sentence } = JSON.parse(out) as { warnings: readonly string[]; sentence: string };
+    expect(code).toBe(0);
+    expect(warnings[0]).toMatch(
+      /^The job says that after\.csv \(run "after"\) was driven with "four-wheel-kit-with-valve", not with "front-kit"/,
+    );
+    expect(sentence).toMatch(
+      /^From 60 mph the car now stops 21 to 27 ft shorter, but the tires were changed and the day was different too; /,
+    );
+    const right = JSON.parse(run(...words, '--json').out) as { warnings: readonly string[] };
+    expect(right.warnings.join('\n')).not.toMatch(/was driven with/);
   });
 
   it('gives the same answer twice', () => {

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@standstill/units';
 import {
   predict,
+  setUpMismatch,
   statedConfounders,
   type CompareRunsInput,
   type Job,
@@ -15,7 +16,10 @@ import { exitCode } from '../surface/exit-code.ts';
 import { requireSetUp } from './predict-job.ts';
 
 /** What a job adds to a comparison of logs. */
-export type KnownFromJob = Pick<CompareRunsInput, 'expectation' | 'confounders' | 'nominalSpeed'>;
+export type KnownFromJob = Pick<
+  CompareRunsInput,
+  'expectation' | 'confounders' | 'nominalSpeed' | 'warnings'
+>;
 
 interface Wanted {
   /** Id of the set-up that was fitted after; else the one that the runs name. */
@@ -44,14 +48,15 @@ export async function knownFromJob(
   const nominalSpeed =
     readQuantityOption('--speed', wanted.speed, 'speed') ?? meantSpeed([...before, ...after]);
   const options = knownOptions({ speed: nominalSpeed, units: wanted.units });
-  const found = predict(job, { setUps: [against, setUp], ...options }).differences.find(
-    ({ id }) => id === setUp,
-  );
+  const { differences, assumed } = predict(job, { setUps: [against, setUp], ...options });
+  const found = differences.find(({ id }) => id === setUp);
   return {
     confounders: statedConfounders(before, after),
+    warnings: setUpMismatch(setUp, before, after),
     ...knownOptions({
       nominalSpeed,
-      expectation: found === undefined ? undefined : { setUp, difference: found.distance_m },
+      expectation:
+        found === undefined ? undefined : { setUp, difference: found.distance_m, assumed: assumed.length },
     }),
   };
 }

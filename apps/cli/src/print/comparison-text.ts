@@ -92,7 +92,7 @@ function runsLine(
   const difference = known(Math.abs(difference_m));
   if (runsPerSet === null)
     return `How many stops it takes to see ${difference} can't be said from these sets.`;
-  return `To see ${difference} with 80 % power at this spread: ${runsPerSet} stops a set.`;
+  return `To see ${difference} with 80 % power at this spread: ${runsPerSet} stops a set. That is against scatter only: to see what changes from day to day, drive the old set-up again.`;
 }
 
 function halfWidth({ low, high }: Estimate): number {

@@ -79,6 +79,31 @@ describe('a comparison', () => {
     );
   });
 
+  it('says in its first sentence what was changed too, and what the brakes can not have made of it', () => {
+    const confounders = ['tires: old before, new after'];
+    const alone = compared(sets(slow, fast, { confounders }));
+    expect(alone.sentence).toMatch(
+      /^From 67\.1 mph the car now stops 18 to 23 ft shorter, but the tires were changed too; these stops alone can't say how much of it is the brakes\.$/,
+    );
+    const part = compared(sets(slow, fast, { ...expectation(-2, 0.5), confounders })).sentence;
+    expect(part).toMatch(
+      /^From 67\.1 mph the car now stops 18 to 23 ft shorter, but the tires were changed too; 1\d to 1\d ft of it is more than the brakes explain\.$/,
+    );
+    const all = compared(sets(slow, fast, { ...expectation(-6, 2), confounders })).sentence;
+    expect(all).toMatch(/tires were changed too; the brakes could explain all of it, and need not\.$/);
+    const more = compared(sets(slow, fast, { ...expectation(-12, 1), confounders })).sentence;
+    expect(more).toMatch(/; the brakes alone were expected to make 1\d to 2\d ft more of it\.$/);
+    const against = compared(sets(slow, fast, { ...expectation(3, 1), confounders })).sentence;
+    expect(against).toMatch(/; the brakes alone were expected to make it \d+ to \d+ ft longer\.$/);
+    const luck = compared(sets(slow, noisy, { confounders: [...confounders, 'date: 1 before, 2 after'] }));
+    expect(luck.sentence).toMatch(/longer, and the tires were changed and the day was different too \(mean/);
+  });
+
+  it('puts first what must be known first', () => {
+    const few = reportOf(stopsOf([8.5, 8.6, 8.4]), 30);
+    expect(compared(sets(slow, few, { warnings: ['Another set-up.'] })).warnings[0]).toBe('Another set-up.');
+  });
+
   it('names what else was different', () => {
     const other = { ...fast, epoch: '2026-10-31T09:00:00Z' };
     const { confounders } = compared(
@@ -194,6 +219,18 @@ describe('two sets that can not be compared', () => {
       /^"after" has 1 stop that counts; a comparison needs at least two in each set/,
     ],
     [
+      'that are one and the same log',
+      sets(slow, { ...slow, source: { ...slow.source, name: 'copy.csv' } }),
+      'same-log',
+      /^run\.csv and copy\.csv hold the very same stops, before and after: a set held against itself shows nothing/,
+    ],
+    [
+      'with one log twice on a side',
+      { ...sets(slow, fast), after: { name: 'after', reports: [fast, fast] } },
+      'same-log',
+      /^run\.csv is given twice, both after: stops counted twice feign certainty/,
+    ],
+    [
       'from a gate that no report has',
       sets(slow, reportOf(stopsOf([8.5, 8.4, 8.6])), { definition: 'gate' }),
       'no-gate-distance',
@@ -213,7 +250,14 @@ describe('what the brakes can explain', () => {
     expect(part?.explainedShare?.low).toBeGreaterThan(0.15);
     expect(part?.explainedShare?.high).toBeLessThan(0.45);
     expect(part?.sentence).toMatch(
-      /the brakes can explain \d+ to \d+ % of it\. The rest \(.* ft shorter\) is tires, surface, driver or warm-up\.$/,
+      /the brakes can explain \d+ to \d+ % of it\. The rest \(.* ft shorter\) is tires, surface, driver, warm-up or what the model lacks\.$/,
+    );
+  });
+
+  it('leaves the model out of the rest where nothing was assumed', () => {
+    const stated = { setUp: 'front-kit', difference: { value: -2, low: -2.5, high: -1.5 }, assumed: 0 };
+    expect(compared(sets(slow, fast, { expectation: stated })).expectation?.sentence).toMatch(
+      /is tires, surface, driver or warm-up\.$/,
     );
   });
 

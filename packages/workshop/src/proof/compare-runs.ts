@@ -1,5 +1,5 @@
 import { compareStopSets } from '@standstill/logs';
-import type { SetFigures, SetTooSmall, StopSet, StopSetComparison } from '@standstill/logs';
+import type { SetFigures, StopSet, StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { Estimate } from '../results/estimate.ts';
 import type { Comparison, ComparisonRefusal, LogReport } from '../results/log-report.ts';
@@ -10,6 +10,7 @@ import { foundStopOf } from './found-stop-of.ts';
 import { nominalSpeedOf } from './nominal-speed-of.ts';
 import { recordingConfounders } from './recording-confounders.ts';
 import { refuseComparison } from './refuse-comparison.ts';
+import { repeatedLog } from './repeated-log.ts';
 import { sameLogger } from './same-logger.ts';
 
 export interface RunSet {
@@ -27,10 +28,21 @@ export interface CompareRunsInput {
   /** For permutations and draws; any whole number. */
   readonly seed: number;
   /** What the model expects of the change, m, after minus before. */
-  readonly expectation?: { readonly setUp: string; readonly difference: Estimate };
+  readonly expectation?: ModelExpectation;
   /** Known differences between the sets besides the set-up. */
   readonly confounders?: readonly string[];
+  /** What a reader must know first, such as that a log belongs to another set-up. */
+  readonly warnings?: readonly string[];
   readonly units?: UnitSystem;
+}
+
+/** What the model expects of a change. */
+export interface ModelExpectation {
+  readonly setUp: string;
+  /** m, after minus before. */
+  readonly difference: Estimate;
+  /** How many values the prediction assumed; taken for some where absent. */
+  readonly assumed?: number;
 }
 
 /**
@@ -45,6 +57,8 @@ export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRef
   const reports = [...before.reports, ...after.reports];
   const nominal = nominalSpeedOf({ reports, stated: input.nominalSpeed, units });
   if (!nominal.ok) return refuseComparison(nominal.code, input, units);
+  const repeated = repeatedLog(input);
+  if (repeated !== null) return refuseComparison('same-log', input, units, { repeated });
   const gateMoved = reports.some(
     ({ nominalSpeed_m_s: speed }) => speed === null || Math.abs(speed - nominal.speed) > 1e-6,
   );
@@ -57,7 +71,7 @@ export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRef
     sameLogger: sameLogger(before.reports, after.reports),
     seed,
   });
-  if (!compared.ok) return refuseComparison('set-too-small', input, units, compared satisfies SetTooSmall);
+  if (!compared.ok) return refuseComparison('set-too-small', input, units, { tooSmall: compared });
   return comparisonOf(compared, input, { guessed: nominal.guessed, units });
 }
 
@@ -71,10 +85,12 @@ function comparisonOf(compared: StopSetComparison, input: CompareRunsInput, look
   const { before, after, welch, permutation, bestOfEach, runsNeeded } = compared;
   const confounders = [...(input.confounders ?? []), ...recordingConfounders(input.before, input.after)];
   const { units } = look;
+  const expectation =
+    input.expectation === undefined ? null : explain(compared, input.expectation, input.seed, units);
   return {
     kind: 'comparison',
     version: 1,
-    sentence: comparisonSentence(compared, units),
+    sentence: comparisonSentence(compared, { confounders, expectation }, units),
     definition: compared.definition,
     nominalSpeed_m_s: compared.nominalSpeed,
     before: summaryOf(before),
@@ -91,14 +107,16 @@ function comparisonOf(compared: StopSetComparison, input: CompareRunsInput, look
     },
     runsNeeded: { difference_m: runsNeeded.difference, runsPerSet: runsNeeded.runsPerSet },
     confounders,
-    expectation:
-      input.expectation === undefined ? null : explain(compared, input.expectation, input.seed, units),
-    warnings: comparisonWarnings({
-      compared,
-      guessed: look.guessed,
-      reports: [...input.before.reports, ...input.after.reports],
-      units,
-    }),
+    expectation,
+    warnings: [
+      ...(input.warnings ?? []),
+      ...comparisonWarnings({
+        compared,
+        guessed: look.guessed,
+        reports: [...input.before.reports, ...input.after.reports],
+        units,
+      }),
+    ],
   };
 }
 

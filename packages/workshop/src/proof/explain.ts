@@ -6,7 +6,12 @@ import type { Comparison } from '../results/log-report.ts';
 import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
+import type { ModelExpectation } from './compare-runs.ts';
 import { shown } from './comparison-sentence.ts';
+
+/** Where the model holds, what is left of a measured change. */
+const restOfRoad = ['tires', 'surface', 'driver', 'warm-up'];
+const ofModel = 'what the model lacks';
 
 type Expectation = NonNullable<Comparison['expectation']>;
 
@@ -30,7 +35,7 @@ const normalReach = 1.96;
  */
 export function explain(
   compared: StopSetComparison,
-  expected: { readonly setUp: string; readonly difference: Estimate },
+  expected: ModelExpectation,
   seed: number,
   units: UnitSystem,
 ): Expectation {
@@ -52,7 +57,9 @@ export function explain(
     explainedShare,
     unexplained_m: unexplained,
   };
-  return { ...result, sentence: explanation(compared, result, speaker(units)) };
+  const parts = expected.assumed === 0 ? restOfRoad : [...restOfRoad, ofModel];
+  const rest = `${parts.slice(0, -1).join(', ')} or ${parts.at(-1) ?? ''}`;
+  return { ...result, sentence: explanation(compared, result, rest, speaker(units)) };
 }
 
 function drawPairs(measured: Estimate, model: Estimate, seed: number): (readonly [number, number])[] {
@@ -77,6 +84,7 @@ function estimateOf(value: number, values: readonly number[]): Estimate {
 function explanation(
   compared: StopSetComparison,
   result: Omit<Expectation, 'sentence'>,
+  rest: string,
   say: Speaker,
 ): string {
   const { expected_m: expected, explainedShare, unexplained_m: unexplained } = result;
@@ -88,7 +96,7 @@ function explanation(
   const left = unexplained.low > 0 || unexplained.high < 0;
   if (!left) return `${said}; measured is ${measured}: the two agree within what is known.`;
   const share = shareWords(explainedShare);
-  return `${said}; measured is ${measured}: the brakes can explain ${share} of it. The rest (${signedRange(unexplained, 'stopping-distance', say)}) is tires, surface, driver or warm-up.`;
+  return `${said}; measured is ${measured}: the brakes can explain ${share} of it. The rest (${signedRange(unexplained, 'stopping-distance', say)}) is ${rest}.`;
 }
 
 function shareWords({ low, high }: Estimate): string {

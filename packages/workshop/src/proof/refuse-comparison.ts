@@ -4,6 +4,7 @@ import type { ComparisonRefusal } from '../results/log-report.ts';
 import { plural } from '../words/plural.ts';
 import { speaker } from '../words/speaker.ts';
 import type { CompareRunsInput } from './compare-runs.ts';
+import type { RepeatedLog } from './repeated-log.ts';
 
 /** Why two sets of runs can't be compared. */
 export const comparisonRefusalCodes = [
@@ -11,25 +12,32 @@ export const comparisonRefusalCodes = [
   'no-stop-counts',
   'no-gate-distance',
   'set-too-small',
+  'same-log',
 ] as const;
 
 type Code = (typeof comparisonRefusalCodes)[number];
+
+/** What was found, where the code alone does not tell. */
+interface Found {
+  readonly tooSmall?: SetTooSmall;
+  readonly repeated?: RepeatedLog;
+}
 
 /** One sentence: what is missing, and what to do about it. */
 export function refuseComparison(
   code: Code,
   input: CompareRunsInput,
   units: UnitSystem,
-  tooSmall?: SetTooSmall,
+  found: Found = {},
 ): ComparisonRefusal {
-  return { kind: 'comparison-refusal', version: 1, code, sentence: sentence(code, input, units, tooSmall) };
+  return { kind: 'comparison-refusal', version: 1, code, sentence: sentence(code, input, units, found) };
 }
 
 function sentence(
   code: Code,
   input: CompareRunsInput,
   units: UnitSystem,
-  tooSmall: SetTooSmall | undefined,
+  { tooSmall, repeated }: Found,
 ): string {
   switch (code) {
     case 'nominal-speeds-differ':
@@ -40,6 +48,8 @@ function sentence(
       return 'The distance from the speed gate needs one nominal speed in every report; read the logs again with that speed.';
     case 'set-too-small':
       return tooSmallSentence(input, tooSmall);
+    case 'same-log':
+      return sameLogSentence(repeated);
   }
 }
 
@@ -49,6 +59,15 @@ function speeds({ before, after }: CompareRunsInput, units: UnitSystem): string 
     speed === null ? [] : [speed],
   );
   return [...new Set(known.map((speed) => say.plain(speed, 'speed')))].join(', ');
+}
+
+function sameLogSentence(repeated: RepeatedLog | undefined): string {
+  const [first, second] = repeated?.names ?? ['a log', 'a log'];
+  const which =
+    first === second ? `${first} is given twice` : `${first} and ${second} hold the very same stops`;
+  return repeated?.sides === 'both'
+    ? `${which}, before and after: a set held against itself shows nothing; give the log of the other set-up.`
+    : `${which}, both ${repeated?.sides ?? 'on one side'}: stops counted twice feign certainty; give each log once.`;
 }
 
 function tooSmallSentence(input: CompareRunsInput, tooSmall: SetTooSmall | undefined): string {

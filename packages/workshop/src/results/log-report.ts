@@ -115,7 +115,7 @@ export const comparison = z.strictObject({
     expectedGainBefore_m: z.number().nullable(),
     expectedGainAfter_m: z.number().nullable(),
   }),
-  /** Runs per set needed to see the given difference with 80 % power at this spread. */
+  /** Runs per set, four at least, needed to see the given difference with 80 % power at this spread. */
   runsNeeded: z.strictObject({ difference_m: z.number(), runsPerSet: z.number().int().nullable() }),
   /** What was different between the sets besides the set-up, and so can't be told from it. */
   confounders: z.array(z.string()),

@@ -27,7 +27,14 @@ const sensor = {
 /** What the day was like; `grip` multiplies the tires' peak friction, `warming` is added to it with every run. */
 const days = {
   before: { setUp: 'as-found', runs: 7, grip: 1.0, warming: 0.002, seed: 5101, start: '10:12' },
-  after: { setUp: 'four-wheel-kit-with-valve', runs: 7, grip: 1.14, warming: 0.002, seed: 5202, start: '14:40' },
+  after: {
+    setUp: 'four-wheel-kit-with-valve',
+    runs: 7,
+    grip: 1.14,
+    warming: 0.002,
+    seed: 5202,
+    start: '14:40',
+  },
 };
 
 function makeDay(job, day) {
@@ -74,7 +81,10 @@ function brake(job, day, run, entry, random) {
   return traceStop({
     setUp,
     road: { ...road, surfaceFactor: road.surfaceFactor * grip },
-    foot: { force: foot.force * (1 + 0.03 * random.normal()), rampTime: foot.rampTime * (1 + 0.1 * random.normal()) },
+    foot: {
+      force: foot.force * (1 + 0.03 * random.normal()),
+      rampTime: foot.rampTime * (1 + 0.1 * random.normal()),
+    },
     speed: entry,
     driverShare: Math.min(0.98, 0.9 + 0.012 * random.normal()),
     rotorTemperatures: { front: warm, rear: warm - 8 },
@@ -104,7 +114,8 @@ for (const [name, day] of Object.entries(days)) {
   files[`${name}.csv`] = csv(day, made);
   truths[name] = { ...day, stops: made.truth };
 }
-files['truth.json'] = `${JSON.stringify({ note: 'What was put into the logs; invented.', ...truths }, null, 2)}\n`;
+files['truth.json'] =
+  `${JSON.stringify({ note: 'What was put into the logs; invented.', ...truths }, null, 2)}\n`;
 
 const check = process.argv.includes('--check');
 const stale = Object.entries(files).filter(([name, text]) => {
@@ -112,7 +123,9 @@ const stale = Object.entries(files).filter(([name, text]) => {
   return check && readFileSync(beside(name), 'utf8') !== text;
 });
 if (stale.length > 0) {
-  console.error(`not what the model makes now: ${stale.map(([name]) => name).join(', ')}; run without --check`);
+  console.error(
+    `not what the model makes now: ${stale.map(([name]) => name).join(', ')}; run without --check`,
+  );
   process.exit(1);
 }
 console.log(check ? 'the demo logs are what the model makes now' : `wrote ${Object.keys(files).join(', ')}`);

@@ -43,7 +43,17 @@ const printed: readonly (readonly [
 printed.forEach(([unit, dimension, factor, tolerance, si], index) => {
   const id = `B-${String(index + 1).padStart(2, '0')}`;
   const quantity = `1 ${unit} as ${dimension.replaceAll('-', ' ')}`;
-  published({ id, source: 'nist-sp-811', quantity, printed: factor, unit: si, tolerance, basis: 'M' }, () =>
-    fromUnit(1, unit, dimension),
+  published(
+    {
+      id,
+      source: 'nist-sp-811',
+      quantity,
+      printed: factor,
+      unit: si,
+      tolerance,
+      basis: 'M',
+      evidence: 'transcription',
+    },
+    () => fromUnit(1, unit, dimension),
   );
 });

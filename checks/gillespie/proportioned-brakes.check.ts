@@ -67,12 +67,15 @@ const setUp: SetUp = {
 };
 const line = installedLine(setUp, usualPadTemperatures);
 
+/** N of both wheels. */
+function axleForce(brake: AxleBrake, pressure: number): number {
+  return 2 * brakeForce({ torque: brakeTorque({ brake, pressure, friction: 0.4 }), tire });
+}
+
 /** The whole chain: the foot that gives the front pressure, then lines, torques, forces and the balance as fitted. */
 function braking(frontPressure_psi: number) {
   const pedalForce = pedalForceFor({ setUp, frontPressure: frontPressure_psi * psi });
   const pressures = linePressures({ setUp, pedalForce });
-  const axleForce = (brake: AxleBrake, pressure: number) =>
-    2 * brakeForce({ torque: brakeTorque({ brake, pressure, friction: 0.4 }), tire });
   const frontForce = axleForce(setUp.frontBrake, pressures.front);
   const rearForce = axleForce(setUp.rearBrake, pressures.rear);
   const { deceleration } = adhesionUse({ car: setUp.car, frontForce, rearForce });

@@ -54,13 +54,13 @@ published(
     id: '3-09c',
     source: 'halliday',
     quantity: 'friction force of each front wheel',
-    printed: 1.414,
-    unit: 'kN',
-    tolerance: 0.01414,
+    printed: 1414,
+    unit: 'N',
+    tolerance: 14.14,
     basis: 'M',
     note,
   },
-  () => frictionForce(loads()[0]) / 1000,
+  () => frictionForce(loads()[0]),
 );
 published(
   {

@@ -25,7 +25,9 @@ export function JobCells() {
       <div className="revision">
         <span className="label">Version {version}</span>
         <span role="status">
-          {saving === 'saved' && unread > 0 ? `saved, ${unread} unread` : words[saving]}
+          {saving === 'saved' && unread > 0
+            ? `saved, ${unread} ${unread === 1 ? 'value' : 'values'} not taken`
+            : words[saving]}
         </span>
       </div>
     </>

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { useJobPart, useJobSession } from '../shared/job/job-context.ts';
+import type { JobState } from '../shared/job/job-session.ts';
 
 /** Speaks up where saving does not go by itself; silent otherwise. */
 export function SavingBand() {
@@ -23,15 +24,7 @@ export function SavingBand() {
   if (saving === 'refused') {
     return (
       <Band loud>
-        <span>
-          Not saved: {refusal?.detail} What you typed is kept on this device.
-          {refusal?.problems.map((problem) => (
-            <span key={`${problem.path} ${problem.code}`}>
-              {' '}
-              {problem.path}: {problem.message}
-            </span>
-          ))}
-        </span>
+        <span>Not saved: {refusalWords(refusal)} What you typed is kept on this device.</span>
       </Band>
     );
   }
@@ -39,6 +32,15 @@ export function SavingBand() {
     return <Band>Changes from an earlier visit, not sent then, were taken up again.</Band>;
   }
   return null;
+}
+
+/** The survey lists each mistake; here it is enough that there are some. */
+function refusalWords(refusal: JobState['refusal']): string {
+  const count = refusal?.problems.length ?? 0;
+  if (count === 0) return refusal?.detail ?? '';
+  return count === 1
+    ? 'one value stands in the way, see the survey.'
+    : `${count} values stand in the way, see the survey.`;
 }
 
 function Band({ loud = false, children }: { readonly loud?: boolean; readonly children: React.ReactNode }) {

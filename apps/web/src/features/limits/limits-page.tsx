@@ -6,23 +6,31 @@ import { RoadSheet } from '../../shared/picture/road-scale.tsx';
 import { StopBudgetPicture } from '../../shared/picture/stop-budget-picture.tsx';
 import { Basis } from '../../shared/ui/basis.tsx';
 import { FactFigure, Figure, Figures } from '../../shared/ui/figures.tsx';
+import { PrintAssumed } from '../../shared/ui/print-assumed.tsx';
 import { PredictionPage } from '../../shared/ui/prediction-page.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 import { Warnings } from '../../shared/ui/warnings.tsx';
-import { useUnits } from '../../shared/units/unit-choice.tsx';
+import { useUnits, type Units } from '../../shared/units/unit-choice.tsx';
+import { complaintWords } from './complaint-words.ts';
 
 /** What holds the car as found back: where the feet go, and what pedal, balance and heat say. */
 export default function LimitsPage() {
+  const units = useUnits();
   return (
     <PredictionPage
       title="Limits"
       question="What holds this car back?"
       query={usePrediction()}
-      answer={(prediction) => prediction.budgets[0]?.sentence ?? prediction.sentence}
+      answer={(prediction) => answer(prediction, units)}
     >
       {(prediction) => <Limits prediction={prediction} />}
     </PredictionPage>
   );
+}
+
+function answer({ budgets, sentence, setUps, pedalForce_N }: Prediction, units: Units): string {
+  const cold = budgets[0]?.sentence ?? sentence;
+  return setUps[0] ? `${cold} ${complaintWords(setUps[0], pedalForce_N, units)}` : cold;
 }
 
 function Limits({ prediction }: { readonly prediction: Prediction }) {
@@ -37,6 +45,7 @@ function Limits({ prediction }: { readonly prediction: Prediction }) {
       <PedalSection setUp={setUp} />
       <BalanceSection setUp={setUp} />
       <HeatSection setUp={setUp} />
+      <PrintAssumed assumed={prediction.assumed} />
     </>
   );
 }
@@ -75,10 +84,17 @@ function reach({ ideal_m, shares }: StopBudgetResult): readonly number[] {
 function PedalSection({ setUp }: SetUpProps) {
   const { force, travel, share, pressure } = useUnits();
   return (
-    <Section title="Pedal" intro="At the pedal force of the job.">
+    <Section title="Pedal" intro="At the pedal force of the job, and where the tires' limit comes before it.">
       <Figures>
         <Figure name="Travel" estimate={setUp.pedalTravel_m} measure={travel} />
         <Figure name="Share of the travel used" estimate={setUp.pedalTravelShare} measure={share} />
+        {setUp.atTiresLimit && (
+          <Figure
+            name="Share used at the tires' limit"
+            estimate={setUp.atTiresLimit.pedalTravelShare}
+            measure={share}
+          />
+        )}
         <Figure name="Front line pressure" estimate={setUp.frontLinePressure_Pa} measure={pressure} />
         <Figure name="Rear line pressure" estimate={setUp.rearLinePressure_Pa} measure={pressure} />
         <Figure
@@ -87,12 +103,22 @@ function PedalSection({ setUp }: SetUpProps) {
           measure={force}
           none="not reached by any foot"
         />
-        <FactFigure name="Booster">
-          {setUp.boosterRunOut ? 'run out: past its knee' : 'still assisting'}
-        </FactFigure>
+        {setUp.atTiresLimit && (
+          <Figure
+            name="Share of the travel used at the tires’ limit"
+            estimate={setUp.atTiresLimit.pedalTravelShare}
+            measure={share}
+          />
+        )}
+        <FactFigure name="Booster">{boosterWords(setUp)}</FactFigure>
       </Figures>
     </Section>
   );
+}
+
+function boosterWords({ hasBooster, boosterRunOut }: SetUpPrediction): string {
+  if (!hasBooster) return 'none';
+  return boosterRunOut ? 'run out: past its knee' : 'still assisting';
 }
 
 function BalanceSection({ setUp }: SetUpProps) {

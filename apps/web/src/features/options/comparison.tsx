@@ -1,4 +1,4 @@
-import type { Prediction, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
+import type { Prediction, SetUpDifference, SetUpPrediction, Warning } from '@standstill/workshop';
 import { AdhesionPicture } from '../../shared/picture/adhesion-picture.tsx';
 import { BalancePicture } from '../../shared/picture/balance-picture.tsx';
 import { FadePicture } from '../../shared/picture/fade-picture.tsx';
@@ -6,8 +6,8 @@ import { HeatPicture } from '../../shared/picture/heat-picture.tsx';
 import { PartChainPicture } from '../../shared/picture/part-chain-picture.tsx';
 import { RoadSheet } from '../../shared/picture/road-scale.tsx';
 import { StopsPicture } from '../../shared/picture/stops-picture.tsx';
-import { Basis } from '../../shared/ui/basis.tsx';
 import { Section } from '../../shared/ui/section.tsx';
+import { Warnings } from '../../shared/ui/warnings.tsx';
 import { SideBySide } from './side-by-side.tsx';
 
 export interface ComparisonProps {
@@ -31,6 +31,7 @@ export function Comparison({ prediction, against, chosen }: ComparisonProps) {
         >
           <StopsPicture stops={[a, b]} />
           <SideBySide a={a} b={b} difference={difference} />
+          <Warnings warnings={pedalWarnings(prediction, [a.id, b.id])} />
         </Section>
         <PartsSection a={a} b={b} difference={difference} />
         <Section title="Stops in a row" intro="Central values of the repeated stops that the job asks about.">
@@ -57,8 +58,14 @@ export function Comparison({ prediction, against, chosen }: ComparisonProps) {
           <AdhesionPicture title={b.title} balance={b.balance} />
         </div>
       </Section>
-      <Basis prediction={prediction} />
     </>
+  );
+}
+
+/** What the pedal has to say, once more beside its figures. */
+function pedalWarnings({ warnings }: Prediction, ids: readonly string[]): readonly Warning[] {
+  return warnings.filter(
+    ({ code, about }) => code.startsWith('pedal') && about !== undefined && ids.includes(about),
   );
 }
 
@@ -118,5 +125,5 @@ function longest(a: SetUpPrediction, b: SetUpPrediction): number {
     distance_m.high,
     ...repeatedStops.map((stop) => stop.distance_m),
   ]);
-  return Math.max(...reached) * 1.04;
+  return Math.max(...reached.filter(Number.isFinite), 1) * 1.04;
 }

@@ -1,20 +1,25 @@
-import type { JobDocument, Prediction } from '@standstill/workshop';
+import type { JobDocument } from '@standstill/workshop';
 import { useId } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
 import { usePrediction } from '../../shared/job/use-prediction.ts';
+import { Basis } from '../../shared/ui/basis.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { PredictionPage } from '../../shared/ui/prediction-page.tsx';
+import { PrintAssumed } from '../../shared/ui/print-assumed.tsx';
+import { Section } from '../../shared/ui/section.tsx';
+import { Trouble } from '../../shared/ui/trouble.tsx';
 import { Warnings } from '../../shared/ui/warnings.tsx';
 import { Comparison } from './comparison.tsx';
+import { SetUpsTable } from './set-ups-table.tsx';
 
 const question = 'What would other parts change?';
 
-/** Two set-ups of the job side by side: the verdict first, then where it comes from. */
+/** All set-ups of the job in a table, dangers first; then two of them side by side, and where their difference comes from. */
 export default function OptionsPage() {
   const document = useJobDocument();
   const ids = Object.keys(document.setUps);
-  return ids.length < 2 ? <OnlyOne /> : <TwoSetUps document={document} ids={ids} />;
+  return ids.length < 2 ? <OnlyOne /> : <AllSetUps document={document} ids={ids} />;
 }
 
 function OnlyOne() {
@@ -33,6 +38,32 @@ function OnlyOne() {
 }
 
 /** The pair stands in the address, so that a reload or a link keeps it. */
+function AllSetUps({ document, ids }: { readonly document: JobDocument; readonly ids: readonly string[] }) {
+  return (
+    <PredictionPage
+      title="Options"
+      question={question}
+      query={usePrediction()}
+      answer={({ sentence }) => sentence}
+    >
+      {(prediction) => (
+        <>
+          <Warnings warnings={prediction.warnings} />
+          <Section
+            title="All set-ups"
+            intro="What each would change against the car as found; dangers first."
+          >
+            <SetUpsTable prediction={prediction} />
+          </Section>
+          <TwoSetUps document={document} ids={ids} />
+          <Basis prediction={prediction} />
+          <PrintAssumed assumed={prediction.assumed} />
+        </>
+      )}
+    </PredictionPage>
+  );
+}
+
 function TwoSetUps({ document, ids }: { readonly document: JobDocument; readonly ids: readonly string[] }) {
   const [search, setSearch] = useSearchParams();
   const known = (id: string | null, otherwise: string | undefined): string =>
@@ -42,53 +73,45 @@ function TwoSetUps({ document, ids }: { readonly document: JobDocument; readonly
     search.get('with'),
     ids.find((id) => id !== against),
   );
+  const same = against === chosen;
   // The first set-up is what all others are set against anyway; only another pair needs a computation of its own.
-  const query = usePrediction(against === ids[0] ? undefined : [against, chosen]);
+  const query = usePrediction(same || against === ids[0] ? undefined : [against, chosen]);
+  const prediction = query.data?.ok ? query.data.prediction : null;
+  const verdict = prediction?.differences.find(
+    (difference) => difference.id === chosen && difference.against === against,
+  )?.verdict;
   const choose = (pair: { against: string; with: string }) => setSearch(pair, { replace: true });
   return (
-    <PredictionPage
-      title="Options"
-      question={question}
-      query={query}
-      answer={({ differences }) =>
-        differences.find((difference) => difference.id === chosen && difference.against === against)
-          ?.verdict ?? 'Choose two different set-ups.'
-      }
-    >
-      {(prediction) => (
-        <>
-          <PairWarnings prediction={prediction} pair={[against, chosen]} />
-          <div className="fields">
-            <SetUpSelect
-              title="Against"
-              value={against}
-              document={document}
-              onChoose={(id) => choose({ against: id, with: id === chosen ? against : chosen })}
-            />
-            <SetUpSelect
-              title="With"
-              value={chosen}
-              document={document}
-              onChoose={(id) => choose({ against: id === against ? chosen : against, with: id })}
-            />
-          </div>
-          <Comparison prediction={prediction} against={against} chosen={chosen} />
-        </>
+    <>
+      <Section title="Two set-ups in detail">
+        <div className="fields">
+          <SetUpSelect
+            title="Against"
+            value={against}
+            document={document}
+            onChoose={(id) => choose({ against: id, with: chosen })}
+          />
+          <SetUpSelect
+            title="With"
+            value={chosen}
+            document={document}
+            onChoose={(id) => choose({ against, with: id })}
+          />
+        </div>
+        {query.error && (
+          <Trouble tried="compute this" reason={query.error} onRetry={() => void query.refetch()} />
+        )}
+        <p className="verdict" role="status">
+          {same
+            ? `Both are “${document.setUps[chosen]?.title ?? chosen}”: choose another for one of them.`
+            : (verdict ?? 'Computing …')}
+        </p>
+      </Section>
+      {!same && prediction && verdict && (
+        <Comparison prediction={prediction} against={against} chosen={chosen} />
       )}
-    </PredictionPage>
+    </>
   );
-}
-
-/** Dangers stand between the verdict and everything else. */
-function PairWarnings({
-  prediction,
-  pair,
-}: {
-  readonly prediction: Prediction;
-  readonly pair: readonly string[];
-}) {
-  const warnings = prediction.warnings.filter(({ about }) => about === undefined || pair.includes(about));
-  return <Warnings warnings={warnings} />;
 }
 
 interface SetUpSelectProps {

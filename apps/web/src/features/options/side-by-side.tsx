@@ -88,7 +88,9 @@ function lastStop({ a, b, difference }: SideBySideProps, distance: Measure): rea
   const cells = [
     distance.text(lastA.distance_m),
     distance.text(lastB.distance_m),
-    changed(difference.lastRepeatedStop_m, distance),
+    difference.lastRepeatedStop_m === null
+      ? 'one does not come to rest'
+      : changed(difference.lastRepeatedStop_m, distance),
   ] as const;
   return [{ name: `Stop ${lastA.stop} in a row`, cells }];
 }

@@ -9,6 +9,11 @@ export interface ConfoundersProps {
 
 const words = { same: 'the same', differs: 'different', 'not stated': 'not stated' } as const;
 
+/** Notes are free words: that they read otherwise is all that can be told. */
+function wordsOf({ key, told }: StatedFact): string {
+  return key === 'notes' && told === 'differs' ? 'in other words' : words[told];
+}
+
 /** What else was different between the sets, or is not known to have been alike. */
 export function Confounders({ facts, recorded }: ConfoundersProps) {
   const clean = recorded.length === 0 && facts.every(({ told }) => told === 'same');
@@ -21,16 +26,16 @@ export function Confounders({ facts, recorded }: ConfoundersProps) {
           : 'What differed, and what nobody stated, can not be told from the change of parts. State it beside each log below.'}
       </p>
       <dl className="both-sides">
-        {facts.map(({ title, before, after, told }) => (
-          <Fragment key={title}>
+        {facts.map((fact) => (
+          <Fragment key={fact.key}>
             <dt>
-              {title}: <strong>{words[told]}</strong>
+              {fact.title}: <strong>{wordsOf(fact)}</strong>
             </dt>
             <dd>
-              <span className="side">before</span> {before}
+              <span className="side">before</span> {fact.before}
             </dd>
             <dd>
-              <span className="side">after</span> {after}
+              <span className="side">after</span> {fact.after}
             </dd>
           </Fragment>
         ))}

@@ -9,6 +9,7 @@ export const askedOfRuns = [
 ] as const;
 
 export interface StatedFact {
+  readonly key: (typeof askedOfRuns)[number]['key'];
   readonly title: string;
   readonly before: string;
   readonly after: string;
@@ -27,7 +28,7 @@ export function statedFacts(
     const [a, b] = [said(before, key), said(after, key)];
     const all = [...a, ...b];
     const told = all.includes(unsaid) ? unsaid : new Set(all).size === 1 ? 'same' : 'differs';
-    return { title, before: a.join('; '), after: b.join('; '), told };
+    return { key, title, before: a.join('; '), after: b.join('; '), told };
   });
 }
 
@@ -36,15 +37,8 @@ function said(runs: readonly RunDocument[], key: (typeof askedOfRuns)[number]['k
   return words.length === 0 ? [unsaid] : [...new Set(words)];
 }
 
-/** What stands behind the verdict: what differed beside the parts, and what nobody wrote down. */
+/** What nobody wrote down, and so may stand behind the verdict; what differed is in the verdict itself. */
 export function statedWords(facts: readonly StatedFact[]): readonly string[] {
-  const titles = (told: StatedFact['told']) =>
-    facts.filter((fact) => fact.told === told).map(({ title }) => title.toLowerCase());
-  const [differs, open] = [titles('differs'), titles('not stated')];
-  return [
-    ...(differs.length > 0
-      ? [`Also different, and not to be told from the parts: ${differs.join('; ')}.`]
-      : []),
-    ...(open.length > 0 ? [`Not stated, so nobody knows whether it differed: ${open.join('; ')}.`] : []),
-  ];
+  const open = facts.filter(({ told }) => told === unsaid).map(({ title }) => title.toLowerCase());
+  return open.length === 0 ? [] : [`Not stated, so nobody knows whether it differed: ${open.join('; ')}.`];
 }

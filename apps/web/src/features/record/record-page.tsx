@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import { listLogs } from '../../shared/api/logs.ts';
 import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
+import { JobDangers } from '../../shared/ui/job-dangers.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 
@@ -14,6 +15,7 @@ export default function RecordPage() {
       <PageHead title="Record" question="What does the owner get?">
         <p>No record yet: this version can print its pages, but makes no signed record of “{title}”.</p>
       </PageHead>
+      <JobDangers />
       {notice && <p>{notice}</p>}
       <Section title="What can be handed over today">
         <ul>

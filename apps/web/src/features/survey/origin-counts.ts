@@ -1,12 +1,15 @@
 import type { Job, Origin } from '@standstill/workshop';
 
-/** How many values of a job are known in which way, each value once however many set-ups share it. */
-export function originCounts(job: Job): Readonly<Record<Origin, number>> {
+/**
+ * How many values of a job are measured and how many specified, each once however many set-ups share it. What is assumed
+ * is counted by the job's own list of fillings, the same on every page.
+ */
+export function originCounts(job: Job): Readonly<Record<Exclude<Origin, 'assumed'>, number>> {
   const origins = new Map<string, Origin>();
   collect([job.car.facts, job.conditions, job.parts], origins);
-  const counts = { measured: 0, specified: 0, assumed: 0 };
-  for (const origin of origins.values()) counts[origin]++;
-  return counts;
+  const all = [...origins.values()];
+  const count = (wanted: Origin) => all.filter((origin) => origin === wanted).length;
+  return { measured: count('measured'), specified: count('specified') };
 }
 
 function collect(value: unknown, origins: Map<string, Origin>): void {

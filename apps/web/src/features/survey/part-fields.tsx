@@ -9,6 +9,7 @@ import { useFilled } from './filled.tsx';
 import { partClasses } from './part-classes.ts';
 import { factsOf, keepWhatApplies, partForms } from './part-kinds.ts';
 import { QuantityTable } from './quantity-table.tsx';
+import { YesNoField } from './yes-no-field.tsx';
 import { TextField } from '../../shared/job/text-field.tsx';
 
 /** Everything that the document can say about one part. */
@@ -48,6 +49,13 @@ export function PartFields({ id }: { readonly id: string }) {
             path={`${path}.size`}
             title="Size on the sidewall"
             hint="gives the rolling radius; e.g. 205/50 R16"
+          />
+        )}
+        {part.kind === 'antilock' && (
+          <YesNoField
+            path={`${path}.electronicRearLimit`}
+            title="Electronic distribution (limits rear slip by itself)"
+            open="not stated: none"
           />
         )}
         {part.kind === 'pad' && !Array.isArray(part.friction) && <PadFriction path={path} />}

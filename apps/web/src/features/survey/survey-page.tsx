@@ -55,7 +55,8 @@ function Answer() {
         {counts && (
           <>
             {counts.measured} values are measured, {counts.specified} specified,{' '}
-            <span className="assumed">{counts.assumed} assumed</span>.
+            <span className="assumed">{reading?.ok && reading.assumed.length} assumed</span> (left out or
+            marked so).
           </>
         )}
       </p>

@@ -1,3 +1,4 @@
+import { JobDangers } from '../../shared/ui/job-dangers.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 import { WarningBox } from '../../shared/ui/warnings.tsx';
@@ -17,6 +18,7 @@ export default function WorkPage() {
         Brakes can kill. Whoever does this work must be trained for it, and local rules may reserve it to
         licensed shops.
       </WarningBox>
+      <JobDangers />
       <Section title="Before the wheels come off">
         <ul>
           <li>The car stands on stands, on firm level ground. Never under a car on a jack alone.</li>
@@ -37,13 +39,22 @@ export default function WorkPage() {
       </Section>
       <Section title="Before the car moves">
         <ul>
+          <li>
+            Wheel nuts by hand, then in a star pattern with a torque wrench to the maker’s figure, the wheels
+            just touching the ground.
+          </li>
           <li>A hard pedal that does not sink, and a look at every joint under pressure.</li>
           <li>
             Warning lamps must end off. Where the parts changed the torque of a wheel, ABS and stability
             control are no longer what was approved.
           </li>
-          <li>First slow stops in a closed place, with room.</li>
-          <li>Wheel nuts again after the first miles.</li>
+        </ul>
+      </Section>
+      <Section title="First meters and afterwards">
+        <ul>
+          <li>First slow stops in a closed place, with room; then the pedal and every joint once more.</li>
+          <li>Pads and rotors bedded in before anybody counts on them.</li>
+          <li>Wheel nuts again with the torque wrench after the first miles.</li>
         </ul>
       </Section>
       <Section title="What comes here">

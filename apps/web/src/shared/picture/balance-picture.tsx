@@ -16,6 +16,9 @@ const looks = [
   { line: 'accent', dot: 'accent accent-fill' },
 ] as const;
 
+/** px that '1.2 g' takes. */
+const label = 36;
+
 const rates = [0.2, 0.4, 0.6, 0.8, 1, 1.2];
 
 /** Front against rear brake force: what the road would take, and what the brakes give. */
@@ -83,7 +86,11 @@ function path(points: readonly ForcePoint[], { x, y }: PlotScales, within: Exten
 }
 
 /** Lines along which the deceleration is the same, however it is shared. */
-function DecelerationLines({ scales: { x, y }, front, rear }: { readonly scales: PlotScales } & Extent) {
+function DecelerationLines({
+  scales: { x, y, width },
+  front,
+  rear,
+}: { readonly scales: PlotScales } & Extent) {
   return (
     <g>
       {rates.map((rate) => {
@@ -93,7 +100,12 @@ function DecelerationLines({ scales: { x, y }, front, rear }: { readonly scales:
         return (
           <g key={rate}>
             <line className="faint" x1={x(left)} y1={y(top)} x2={x(right)} y2={y(bottom)} />
-            <text className="soft" x={x(left) + 4} y={y(top) + 13}>
+            <text
+              className="soft"
+              x={x(left) + 4 + label > width ? x(left) - 4 : x(left) + 4}
+              y={y(top) + 13}
+              textAnchor={x(left) + 4 + label > width ? 'end' : 'start'}
+            >
               {rate} g
             </text>
           </g>

@@ -20,14 +20,28 @@ export function DimensionLine({ from, to, y, label, strong = false }: DimensionL
   const side = labelSide(left, right, width, label.length * letter);
   return (
     <g>
-      <line className="faint" x1={x(from)} x2={x(from)} y1={0} y2={y} />
-      <line className="faint" x1={x(to)} x2={x(to)} y1={0} y2={y} />
       <line className={strong ? 'accent' : 'ink'} x1={left} x2={right} y1={y} y2={y} />
       <path className={strong ? 'accent' : 'ink'} d={`M${left} ${y - 5}v10M${right} ${y - 5}v10`} />
       {to < from && <path className="ink" d={`M${left + 6} ${y - 4}L${left} ${y}L${left + 6} ${y + 4}`} />}
       <text className={strong ? 'strong' : undefined} x={side.x} y={y + side.dy} textAnchor={side.anchor}>
         {label}
       </text>
+    </g>
+  );
+}
+
+/** Lines from the road down to the ends of dimension lines; drawn below all of them, so that none crosses a label. */
+export function DimensionGuides({
+  ends,
+}: {
+  readonly ends: readonly Pick<DimensionLineProps, 'to' | 'y'>[];
+}) {
+  const { x } = useRoadScale();
+  return (
+    <g>
+      {ends.map(({ to, y }, index) => (
+        <line key={index} className="faint" x1={x(to)} x2={x(to)} y1={0} y2={y} />
+      ))}
     </g>
   );
 }

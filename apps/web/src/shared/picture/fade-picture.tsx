@@ -3,6 +3,7 @@ import { useUnits } from '../units/unit-choice.tsx';
 import { DotSample, Key } from './key.tsx';
 import { RoadPicture } from './road-picture.tsx';
 import { useRoadScale } from './road-scale.tsx';
+import { rowWords } from './row-words.ts';
 import { TextTwin } from './text-twin.tsx';
 
 type Repeated = SetUpPrediction['repeatedStops'][number];
@@ -20,7 +21,7 @@ const lines = ['ink dashed', 'accent'] as const;
 export function FadePicture({ sets }: { readonly sets: readonly FadeOf[] }) {
   const count = Math.max(...sets.map(({ stops }) => stops.length), 0);
   const { distance } = useUnits();
-  const words = sets.map(({ title, stops }) => `${title}: ${inWords(stops, distance.text)}`).join(' ');
+  const words = sets.map(({ title, stops }) => `${title}: ${rowWords(stops, distance.text)}`).join(' ');
   return (
     <RoadPicture
       title="Stops in a row"
@@ -84,12 +85,6 @@ function Trail({ stops, line, dot, numbered }: TrailProps) {
       ))}
     </g>
   );
-}
-
-function inWords(stops: readonly Repeated[], text: (meters: number) => string): string {
-  const [first, last] = [stops[0], stops.at(-1)];
-  if (!first || !last) return 'no stops in a row.';
-  return `${text(first.distance_m)} in stop ${first.stop}, ${text(last.distance_m)} in stop ${last.stop}.`;
 }
 
 function FadeTwin({ sets }: { readonly sets: readonly FadeOf[] }) {

@@ -17,6 +17,12 @@ const balance = (lock: number | null): BalanceResult => ({
   lockDeceleration_g: lock === null ? null : { value: lock, low: lock, high: lock },
   frontForceShare: 0.7,
   rearFirstShare: 0,
+  rearFirstShareHot: 0,
+  rearFirstFromStop: null,
+  efficiencyAtLock: null,
+  rearFirstShareHot: null,
+  rearFirstFromStop: null,
+  efficiencyAtLock: null,
 });
 
 describe('lockPoint', () => {

@@ -1,6 +1,6 @@
 import type { SetUpDifference } from '@standstill/workshop';
 import { useUnits } from '../units/unit-choice.tsx';
-import { DimensionLine } from './dimension-line.tsx';
+import { DimensionGuides, DimensionLine } from './dimension-line.tsx';
 import { RoadPicture } from './road-picture.tsx';
 import { TextTwin } from './text-twin.tsx';
 
@@ -28,6 +28,13 @@ export function PartChainPicture({ from, to, byPart }: PartChainProps) {
       height={row * (links.length + 2)}
       twin={<ChainTwin byPart={byPart} />}
     >
+      <DimensionGuides
+        ends={[
+          { to: 0, y: row * (links.length + 2) - 6 },
+          { to: from.distance, y: row * 2 - 6 },
+          ...links.map(({ to: stop }, index) => ({ to: stop, y: row * (index + 3) - 6 })),
+        ]}
+      />
       <DimensionLine
         from={0}
         to={from.distance}

@@ -8,7 +8,7 @@ import { dotsHeight, RunDots } from './run-dots.tsx';
 import { TextTwin } from './text-twin.tsx';
 
 /** px from the top of a set to its line, and from its line to its first dot. */
-const head = 34;
+const head = 40;
 const toDots = 20;
 
 /** Every run of both sets where it came to rest, with the mean and its interval, and what the model expected. */
@@ -52,7 +52,7 @@ function SetRow({ title, set, y, filled }: SetRowProps) {
   const { distance } = useUnits();
   return (
     <g>
-      <text x={x(0)} y={y - 10}>
+      <text x={x(0)} y={y - 17}>
         {title}, mean <tspan className="strong">{distance.text(set.mean_m)}</tspan>
       </text>
       <line className="faint" x1={x(set.mean_m.value)} x2={x(set.mean_m.value)} y1={0} y2={y} />
@@ -67,7 +67,7 @@ function ExpectedRow({ expected, y }: { readonly expected: Estimate; readonly y:
   const { x } = useRoadScale();
   return (
     <g>
-      <text x={x(0)} y={y - 10}>
+      <text x={x(0)} y={y - 15}>
         expected after, by the model
       </text>
       <line className="thin dotted" x1={x(expected.low)} x2={x(expected.high)} y1={y} y2={y} />

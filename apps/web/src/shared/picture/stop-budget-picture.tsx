@@ -1,6 +1,6 @@
 import type { StopBudgetResult } from '@standstill/workshop';
 import { useUnits } from '../units/unit-choice.tsx';
-import { DimensionLine } from './dimension-line.tsx';
+import { DimensionGuides, DimensionLine } from './dimension-line.tsx';
 import { RoadPicture } from './road-picture.tsx';
 import { TextTwin } from './text-twin.tsx';
 
@@ -25,6 +25,13 @@ export function StopBudgetPicture({
       height={row * (links.length + 2) - 4}
       twin={<BudgetTwin budget={budget} />}
     >
+      <DimensionGuides
+        ends={[
+          { to: 0, y: row * (links.length + 2) - 8 },
+          { to: budget.ideal_m, y: row * 2 - 4 },
+          ...links.map(({ to }, index) => ({ to, y: row * (index + 3) - 4 })),
+        ]}
+      />
       <DimensionLine from={0} to={budget.ideal_m} y={row - 4} label={`Ideal stop ${feet(budget.ideal_m)}`} />
       {links.map(({ title: name, from, to }, index) => (
         <DimensionLine

@@ -43,6 +43,15 @@ describe('readFieldText', () => {
     }
   });
 
+  it('ends each sentence with one mark, and says once what is accepted', () => {
+    for (const text of ['94.5 inn', '94.5 kg', 'long', '94.5 ft']) {
+      const reading = readFieldText(text, wheelbase, undefined);
+      if (reading.ok) throw new Error(text);
+      expect(reading.message).not.toMatch(/[?.!][.]/);
+      expect(reading.message.match(/accepted/gi)).toHaveLength(1);
+    }
+  });
+
   it('refuses what no car can have', () => {
     const reading = readFieldText('94.5 ft', wheelbase, undefined);
     expect(reading.ok).toBe(false);

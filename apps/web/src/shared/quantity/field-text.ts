@@ -35,7 +35,7 @@ export function readFieldText(text: string, fact: Fact, before: QuantityInput | 
   const input = inputFrom(typed, before);
   const reading = readQuantity(input, fact);
   if (reading.ok) return { ok: true, input };
-  return { ok: false, message: `${capital(reading.message)}. Accepted: ${reading.accepted}.` };
+  return { ok: false, message: refusal(reading.message, reading.accepted) };
 }
 
 function inputFrom(typed: string, before: QuantityInput | undefined): QuantityInput {
@@ -59,6 +59,17 @@ export function inOwnUnit(input: QuantityInput, fact: Fact, preferences: UnitPre
   if (!reading.ok || unit === '1' || fieldText(input).includes(unit)) return null;
   if (quantityKinds[fact.kind].dimension === 'ratio') return null;
   return `= ${measure(fact.kind, preferences).exact(reading.value)}`;
+}
+
+/** The message as a sentence, and what is accepted where it does not say so itself. */
+function refusal(message: string, accepted: string): string {
+  const sentence = ended(capital(message));
+  return message.includes(accepted) ? sentence : `${sentence} Accepted: ${ended(accepted)}`;
+}
+
+/** One mark at the end: a question keeps its own, and so does a unit behind it. */
+function ended(text: string): string {
+  return /[.?!]["”)]?$/.test(text) ? text : `${text}.`;
 }
 
 function capital(text: string): string {

@@ -6,6 +6,7 @@ import type { Predicted } from '../../worker/protocol.ts';
 import { useJobPart } from '../job/job-context.ts';
 import { Lead } from './lead.tsx';
 import { PageHead } from './page-head.tsx';
+import { PrintCaveat } from './print-caveat.tsx';
 import { Trouble } from './trouble.tsx';
 
 export interface PredictionPageProps {
@@ -31,6 +32,7 @@ export function PredictionPage({ title, question, query, answer, children }: Pre
           </p>
         )}
       </PageHead>
+      {prediction && <PrintCaveat />}
       {error && <Trouble tried="compute this" reason={error} onRetry={() => void refetch()} />}
       {data && !data.ok && <InTheWay problems={data.problems} />}
       {prediction && children(prediction)}

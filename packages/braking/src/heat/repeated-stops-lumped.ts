@@ -23,7 +23,7 @@ export interface RepeatedStopsLumpedInput {
  * @throws OutOfRangeError where an input cannot be
  * Source: [newcomb-spurr], [limpert]
  * @example
- * repeatedStopsLumped({ risePerStop: 60, coolingRate: 0.0025, interval: 45, stops: 15 }) // => 459.606
+ * repeatedStopsLumped({ risePerStop: 60, coolingRate: 0.0025, interval: 45, stops: 15 }) // => 459.585
  */
 export function repeatedStopsLumped(input: RepeatedStopsLumpedInput): number {
   const rise = requireRange('rise in one stop', input.risePerStop, 'K', 0, 5000);

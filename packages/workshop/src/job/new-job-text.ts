@@ -19,7 +19,7 @@ car:
   # With people and fuel as it will be driven. Weigh it if you can.
   mass: { value: 3000 lb, origin: assumed, spread: 150 lb }
   wheelbase: { value: 104 in, origin: assumed, spread: 2 in }
-  # frontLoadShare: 55 %          # four scales are worth the trip
+  frontLoadShare: { value: 60 %, origin: assumed, spread: 2 % } # four scales are worth the trip
   # centerOfGravityHeight: 21 in
 
 conditions:
@@ -36,14 +36,20 @@ parts:
     class: road # road, sportyRoad or semiSlick
     size: 205/55 R16
   pedal: { kind: pedal, title: Pedal, ratio: 4 }
-  booster: { kind: booster, title: Vacuum booster, type: vacuum, diaphragmDiameter: 9.5 in }
+  booster: { kind: booster, title: Vacuum booster, type: vacuum, diaphragmDiameter: 8 in }
   master: { kind: master-cylinder, title: Master cylinder, bore: 7/8 in }
+  valve: { kind: rear-valve, title: Rear proportioning valve, kneePressure: 400 psi, slope: 0.3 }
+  # electronicRearLimit: true only where the unit also limits the rear brakes by itself (EBD).
+  # abs: { kind: antilock, title: ABS, electronicRearLimit: true }
+  # DOT 3, DOT 4 or DOT 5.1, as the cap says. Silicone (DOT 5) is not modeled and never mixed with these.
+  # fluid: { kind: fluid, title: Fluid as found, class: DOT 4 }
+  # hose: { kind: hose, title: Rubber hoses, class: rubber, length: 14 in } # rubber or braided
   front-caliper: { kind: caliper, title: Front calipers, type: floating, pistons: [54 mm] }
   front-pad: { kind: pad, title: Front pads, class: road, area: 46 cm², radialHeight: 47 mm }
   front-rotor: { kind: rotor, title: Front rotors, type: vented, outerDiameter: 280 mm, thickness: 24 mm }
-  rear-caliper: { kind: caliper, title: Rear calipers, type: floating, pistons: [36 mm] }
+  rear-caliper: { kind: caliper, title: Rear calipers, type: floating, pistons: [30 mm] }
   rear-pad: { kind: pad, title: Rear pads, class: road, area: 28 cm², radialHeight: 38 mm }
-  rear-rotor: { kind: rotor, title: Rear rotors, type: solid, outerDiameter: 270 mm, thickness: 10 mm }
+  rear-rotor: { kind: rotor, title: Rear rotors, type: solid, outerDiameter: 250 mm, thickness: 10 mm }
   kit-pad: { kind: pad, title: Fast-road front pads, class: fastRoad, area: 46 cm², radialHeight: 47 mm }
 
 setUps:
@@ -54,8 +60,11 @@ setUps:
     pedal: pedal
     booster: booster # or none
     masterCylinder: master
-    rearValve: none
-    antilock: none
+    rearValve: valve # or none
+    antilock: none # or abs, once that part is above
+    # fluid: fluid
+    # frontHose: hose
+    # rearHose: hose
     frontCaliper: front-caliper
     frontPad: front-pad
     frontRotor: front-rotor

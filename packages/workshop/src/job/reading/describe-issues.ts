@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { partSlots } from '../document/part-slots.ts';
+import type { PartSlot } from '../document/part-slots.ts';
+import { slotTakes } from '../resolve/unknown-part.ts';
 import type { Finding } from './finding.ts';
 import { nearestWord } from './nearest-word.ts';
 import { pathText } from './path-text.ts';
@@ -107,9 +110,15 @@ function badId(path: DocumentPath): Finding {
 }
 
 function wrongKind(scene: Scene, path: DocumentPath, value: unknown, expected: string | undefined): Finding {
-  const accepted = kindNames[expected ?? ''] ?? whatIsAccepted(scene, path);
+  const accepted = slotWords(path) ?? kindNames[expected ?? ''] ?? whatIsAccepted(scene, path);
   const message = `${path.length === 0 ? 'the document' : pathText(path)} is ${shown(value)}; accepted is ${accepted}`;
   return { code: 'wrong-kind', path, at: 'value', found: shown(value), accepted, message };
+}
+
+/** What a slot of a set-up takes; null for all other paths. */
+function slotWords([root, , slot, ...deeper]: DocumentPath): string | null {
+  const isSlot = root === 'setUps' && typeof slot === 'string' && Object.hasOwn(partSlots, slot);
+  return isSlot && deeper.length === 0 ? slotTakes(slot as PartSlot) : null;
 }
 
 const kindNames: Readonly<Record<string, string>> = {

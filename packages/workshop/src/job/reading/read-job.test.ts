@@ -122,6 +122,31 @@ describe('a mistake in a job gets one clear line', () => {
       '61:15 unknown-part: setUps.as-found.frontPad names "stok-pad", a part that is not under parts; did you mean "stock-pad"?',
     ],
     [
+      'ABS told by yes',
+      changed('    antilock: abs', '    antilock: yes'),
+      '58:15 unknown-part: setUps.as-found.antilock names "yes", a part that is not under parts; accepted is the id of a part of kind antilock: abs, or none',
+    ],
+    [
+      'ABS told by its name where no part is ABS',
+      changed('  abs: { kind: antilock, title: ABS, electronicRearLimit: false }\n', ''),
+      '57:15 unknown-part: setUps.as-found.antilock names "abs", a part that is not under parts; accepted is the id of a part of kind antilock (under parts, "abs: { kind: antilock, title: ABS, electronicRearLimit: true }"), or none',
+    ],
+    [
+      'ABS told by true',
+      changed('    antilock: abs', '    antilock: true'),
+      '58:15 wrong-kind: setUps.as-found.antilock is true; accepted is the id of a part of kind antilock (under parts, "abs: { kind: antilock, title: ABS, electronicRearLimit: true }"), or none',
+    ],
+    [
+      'silicone fluid named in the slot',
+      changed('    fluid: fluid', '    fluid: DOT 5'),
+      '59:12 fluid-not-modeled: setUps.as-found.fluid names "DOT 5", a part that is not under parts; silicone fluid (DOT 5) is not modeled; it must never be mixed with DOT 3, 4 or 5.1, and has no place in a car with ABS unless its maker allows it',
+    ],
+    [
+      'a fluid named in the slot, of which none is guessed',
+      changed('    fluid: fluid', '    fluid: fluit'),
+      '59:12 unknown-part: setUps.as-found.fluid names "fluit", a part that is not under parts; accepted is the id of a part of kind fluid: fluid',
+    ],
+    [
       'a part of the wrong kind',
       changed('frontPad: stock-pad', 'frontPad: stock-rotor'),
       '61:15 wrong-part-kind: setUps.as-found.frontPad names "stock-rotor", a rotor; a pad belongs there: stock-pad, kit-pad, rear-pad',

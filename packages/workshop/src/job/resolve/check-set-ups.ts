@@ -6,6 +6,7 @@ import type { Filler } from './filler.ts';
 import { missingSlot } from './missing-slot.ts';
 import { chainOf, setUpOf } from './set-up-chain.ts';
 import { unknownId } from './unknown-id.ts';
+import { unknownPart } from './unknown-part.ts';
 
 interface Scene {
   readonly filler: Filler;
@@ -54,7 +55,10 @@ function checkSlot(
   if (emptiable && partId === none) return;
   if (partId === none) return missingSlot(filler, document, id, slot);
   const part = Object.hasOwn(document.parts, partId) ? document.parts[partId] : undefined;
-  if (part === undefined) return unknownId(filler, path, 'unknown-part', partId, accepted);
+  if (part === undefined) {
+    const ids = fitting.map(([fittingId]) => fittingId);
+    return unknownPart(filler, { setUpId: id, slot, written: partId, fitting: ids });
+  }
   if (part.kind === kind) return;
   const found = `"${partId}", a ${part.kind}`;
   const message = `${pathText(path)} names ${found}; a ${kind} belongs there: ${accepted.join(', ') || 'none is in parts'}`;

@@ -24,7 +24,7 @@ const mineral = /\bmineral\b|\bhydraulic oil\b/i;
 export function statedFluidClass(filler: Filler, fluid: StatedFluid, path: DocumentPath): string | undefined {
   const key = fluid.class === undefined ? 'title' : 'class';
   const written = fluid.class ?? fluid.title;
-  const refused = silicone.test(written) ? siliconeWords : mineral.test(written) ? mineralWords : null;
+  const refused = fluidRefusal(written);
   if (refused === null) return fluid.class === undefined ? undefined : glycolId(fluid.class);
   const at = [...path, key];
   const message = `${pathText(at)} is ${shown(written)}: ${refused}`;
@@ -38,6 +38,12 @@ export function statedFluidClass(filler: Filler, fluid: StatedFluid, path: Docum
     message,
   });
   return undefined;
+}
+
+/** Why a fluid is not modeled, by how it is called; null where nothing speaks against it. */
+export function fluidRefusal(written: string): string | null {
+  if (silicone.test(written)) return siliconeWords;
+  return mineral.test(written) ? mineralWords : null;
 }
 
 const siliconeWords =

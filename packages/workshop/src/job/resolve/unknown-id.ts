@@ -8,15 +8,13 @@ import type { Filler } from './filler.ts';
 export function unknownId(
   filler: Filler,
   path: DocumentPath,
-  code: 'unknown-part' | 'unknown-set-up',
+  code: 'unknown-set-up',
   id: string,
   known: readonly string[],
 ): void {
   const near = nearestWord(id, known);
-  const what =
-    code === 'unknown-part' ? 'a part that is not under parts' : 'a set-up that is not under setUps';
   const hint = near === null ? `there: ${known.join(', ') || 'none'}` : `did you mean "${near}"?`;
-  const message = `${pathText(path)} names ${shown(id)}, ${what}; ${hint}`;
+  const message = `${pathText(path)} names ${shown(id)}, a set-up that is not under setUps; ${hint}`;
   filler.findings.push({
     code,
     path,

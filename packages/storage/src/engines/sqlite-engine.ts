@@ -6,6 +6,7 @@ import { StoreError } from '../errors/store-error.ts';
 import type { Tables } from '../tables.ts';
 import type { Engine } from './engine.ts';
 import { ImmediateSqliteDialect } from './immediate-sqlite-dialect.ts';
+import { keptConnection, type KeptConnection } from './kept-connection.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { sqliteTrouble } from './sqlite-trouble.ts';
 
@@ -47,14 +48,14 @@ function engineOn(database: Kysely<Tables>, file: string): Engine {
   };
 }
 
-function openConnection(file: string): Database.Database {
-  const connection = new Database(file, { timeout: busyTimeout });
+function openConnection(file: string): KeptConnection {
+  const connection = keptConnection(new Database(file, { timeout: busyTimeout }));
   try {
-    connection.pragma('journal_mode = WAL');
-    connection.pragma('synchronous = FULL');
-    connection.pragma('fullfsync = ON');
-    connection.pragma('foreign_keys = ON');
-    connection.pragma('trusted_schema = OFF');
+    connection.database.exec('pragma journal_mode = WAL');
+    connection.database.exec('pragma synchronous = FULL');
+    connection.database.exec('pragma fullfsync = ON');
+    connection.database.exec('pragma foreign_keys = ON');
+    connection.database.exec('pragma trusted_schema = OFF');
     return connection;
   } catch (error) {
     connection.close();

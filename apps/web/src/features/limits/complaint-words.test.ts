@@ -31,9 +31,9 @@ const setUp = (change: Partial<SetUpPrediction>) =>
 describe('complaintWords', () => {
   it('answers the smell and the long stops of the descent, and the soft pedal', () => {
     const words = complaintWords(setUp({}), 444.8, units);
-    expect(words).toMatch(/front rotors reach 970 °F/);
+    expect(words).toMatch(/front rotors reach 970\u00a0°F/);
     expect(words).toMatch(/first 157 ft \(stop 1\), best 148 ft \(stop 2\), worst 171 ft \(stop 3\)/);
-    expect(words).toMatch(/at 100 lbf it takes 53 % of its travel \(45 to 62 %\)/);
+    expect(words).toMatch(/at 100 lbf it takes 53\u00a0% of its travel \(45 to 62\u00a0%\)/);
   });
 
   it('says that one stop shows no fade', () => {

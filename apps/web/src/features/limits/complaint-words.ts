@@ -6,7 +6,10 @@ type Measures = Pick<Units, 'distance' | 'temperature' | 'share' | 'force'>;
 
 /** What one cold stop does not say: heat over the stops in a row, and how much of the pedal is left. */
 export function complaintWords(setUp: SetUpPrediction, pedalForce_N: number, units: Measures): string {
-  return `${heatWords(setUp, units)} ${pedalWords(setUp, pedalForce_N, units)}`;
+  return `${heatWords(setUp, units)} ${pedalWords(setUp, pedalForce_N, units)}`.replace(
+    / (?=[%°])/g,
+    '\u00a0',
+  );
 }
 
 function heatWords({ repeatedStops }: SetUpPrediction, { distance, temperature }: Measures): string {

@@ -103,13 +103,6 @@ function PedalSection({ setUp }: SetUpProps) {
           measure={force}
           none="not reached by any foot"
         />
-        {setUp.atTiresLimit && (
-          <Figure
-            name="Share of the travel used at the tires’ limit"
-            estimate={setUp.atTiresLimit.pedalTravelShare}
-            measure={share}
-          />
-        )}
         <FactFigure name="Booster">{boosterWords(setUp)}</FactFigure>
       </Figures>
     </Section>

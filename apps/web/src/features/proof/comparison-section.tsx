@@ -28,37 +28,39 @@ export function ComparisonSection({ comparison, facts, said }: ComparisonSection
       title="Before and after"
       intro={`Distances ${definition} to rest, nominal speed ${speed.exact(comparison.nominalSpeed_m_s)}. Every counted run is a dot.`}
     >
-      <RunsPicture comparison={comparison} />
-      {comparison.warnings.map((warning) => (
-        <WarningBox key={warning} severity="caution">
-          {warning}
-        </WarningBox>
-      ))}
-      <Figures>
-        <Figure
-          name="Difference of the means"
-          estimate={difference_m}
-          measure={distance}
-          note={percentRange(differencePercent)}
-        />
-        <FactFigure
-          name="How often luck alone gives such a difference"
-          note={`${permutation.exact ? 'all' : 'a sample of'} ${permutation.arrangements} arrangements of the runs${welch ? `; by Welch’s test ${probability(welch.p)}` : ''}`}
-        >
-          {probability(permutation.p)}
-        </FactFigure>
-        <FactFigure name="Best against best would say" note={bestNote(comparison, distance.text)}>
-          {distance.signed(comparison.bestOfEach.difference_m)}
-        </FactFigure>
-        <FactFigure
-          name={`Runs a set to see ${distance.text(Math.abs(runsNeeded.difference_m))}`}
-          note="in 8 of 10 tries, at this spread"
-        >
-          {runsNeeded.runsPerSet ?? 'can not be told from so few runs'}
-        </FactFigure>
-      </Figures>
-      {expectation && <Expectation expectation={expectation} />}
-      <Confounders facts={facts} recorded={comparison.confounders.filter((text) => !said.includes(text))} />
+      <div className="comparison">
+        <RunsPicture comparison={comparison} />
+        {comparison.warnings.map((warning) => (
+          <WarningBox key={warning} severity="caution">
+            {warning}
+          </WarningBox>
+        ))}
+        <Figures>
+          <Figure
+            name="Difference of the means"
+            estimate={difference_m}
+            measure={distance}
+            note={percentRange(differencePercent)}
+          />
+          <FactFigure
+            name="How often luck alone gives such a difference"
+            note={`${permutation.exact ? 'all' : 'a sample of'} ${permutation.arrangements} arrangements of the runs${welch ? `; by Welch’s test ${probability(welch.p)}` : ''}`}
+          >
+            {probability(permutation.p)}
+          </FactFigure>
+          <FactFigure name="Best against best would say" note={bestNote(comparison, distance.text)}>
+            {distance.signed(comparison.bestOfEach.difference_m)}
+          </FactFigure>
+          <FactFigure
+            name={`Runs a set to see ${distance.text(Math.abs(runsNeeded.difference_m))}`}
+            note="in 8 of 10 tries, at this spread"
+          >
+            {runsNeeded.runsPerSet ?? 'can not be told from so few runs'}
+          </FactFigure>
+        </Figures>
+        {expectation && <Expectation expectation={expectation} />}
+        <Confounders facts={facts} recorded={comparison.confounders.filter((text) => !said.includes(text))} />
+      </div>
     </Section>
   );
 }

@@ -23,7 +23,8 @@ export function Confounders({ facts, recorded }: ConfoundersProps) {
       <p>
         {clean
           ? 'Nothing of what is asked about: all of it was stated, and the same on both days.'
-          : 'What differed, and what nobody stated, can not be told from the change of parts. State it beside each log below.'}
+          : 'What differed, and what nobody stated, can not be told from the change of parts.'}{' '}
+        {!clean && <span className="ask">State it beside each log below.</span>}
       </p>
       <dl className="both-sides">
         {facts.map((fact) => (

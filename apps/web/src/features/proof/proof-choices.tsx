@@ -21,8 +21,8 @@ export function pairOf(document: JobDocument, search: URLSearchParams): ProofPai
 }
 
 const definitions = [
-  { id: 'application', title: 'from the first application of the brake' },
-  { id: 'gate', title: 'from crossing the nominal speed' },
+  { id: 'application', title: 'from the first touch of the brake' },
+  { id: 'gate', title: 'from crossing the speed' },
 ] as const;
 
 /** The choices stand in the address, so that a reload or a link keeps them. */

@@ -20,9 +20,6 @@ const balance = (lock: number | null): BalanceResult => ({
   rearFirstShareHot: 0,
   rearFirstFromStop: null,
   efficiencyAtLock: null,
-  rearFirstShareHot: null,
-  rearFirstFromStop: null,
-  efficiencyAtLock: null,
 });
 
 describe('lockPoint', () => {

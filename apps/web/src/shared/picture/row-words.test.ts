@@ -19,10 +19,15 @@ describe('rowWords', () => {
     );
   });
 
+  it('names a stop once that is first and worst, or first and best', () => {
+    expect(rowWords(row([50, 45, 46]), text)).toBe('first and worst 50 m (stop 1), best 45 m (stop 2).');
+    expect(rowWords(row([44, 45]), text)).toBe('first and best 44 m (stop 1), worst 45 m (stop 2).');
+  });
+
   it('says where the figures are a guess, and where the car does not stop at all', () => {
     expect(rowWords(row([48, 60], 2), text)).toMatch(/From stop 2 on that is a guess/);
     expect(rowWords(row([48, Infinity]), text)).toMatch(
-      /worst 48 m.*From stop 2 on the car does not come to rest/,
+      /first 48 m \(stop 1\)\. From stop 2 on the car does not come to rest/,
     );
     expect(rowWords(row([Infinity]), text)).toBe('no stop in a row comes to rest.');
   });

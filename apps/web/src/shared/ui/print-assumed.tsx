@@ -8,7 +8,7 @@ export function PrintAssumed({ assumed }: { readonly assumed: readonly AssumedVa
   const groups = assumedGroups(document, assumed).map(({ title, values }) => `${title} ${values.length}`);
   if (groups.length === 0) return null;
   return (
-    <p className="print-only small">
+    <p className="print-only print-assumed small">
       <strong className="assumed">{assumed.length} values are assumed</strong>, by part: {groups.join('; ')}.
       Each stands in the survey with its value, spread and reason.
     </p>

@@ -290,6 +290,52 @@ describe('a mistake in a job gets one clear line', () => {
   });
 });
 
+describe('several mistakes of different kinds', () => {
+  const codes = (text: string): readonly string[] =>
+    problemsOf(text).map((line) => line.replace(/^\S+ (\S+): (\S+) .*$/s, '$1 $2'));
+
+  it('are told in one pass: a unit, a class, a name and two facts that contradict each other', () => {
+    const text = changed('96 in', '96 inn')
+      .replace('radialHeight: 46 mm', 'radialHeight: 130 mm')
+      .replace('rearPad: rear-pad', 'rearPad: rear-pd')
+      .replace('class: rubber', 'class: rubbr')
+      .replace('setUp: front-kit', 'setUp: frontkit');
+    expect(codes(text)).toEqual([
+      'unit-unknown car.wheelbase',
+      'unknown-class parts.stock-hose.class',
+      'contradiction parts.kit-pad.radialHeight',
+      'unknown-part setUps.as-found.rearPad',
+      'unknown-set-up runs[1].setUp',
+    ]);
+  });
+
+  it('never tell what only follows from another', () => {
+    expect(codes(changed('radialHeight: 46 mm', 'radialHeight: 46 mn'))).toEqual([
+      'unit-unknown parts.kit-pad.radialHeight',
+    ]);
+    expect(codes(changed('    frontPad: stock-pad', '    frontPd: stock-pad'))).toHaveLength(1);
+    expect(codes(changed('[54 mm]', '[54 mmm]').replace('area: 42 cm²', 'area: 1 furlong'))).toHaveLength(2);
+    const tall = changed('96 in', '96 inn').replace('18.5 in', '60 in');
+    expect(codes(tall)).toEqual(['unit-unknown car.wheelbase']);
+  });
+
+  it('leave a slot with a typo in its key and the mistakes elsewhere', () => {
+    const text = changed('    frontPad: stock-pad', '    frontPd: stock-pad').replace(
+      'bore: 7/8 in',
+      'bore: 7/8 in, frontBore: 1 in',
+    );
+    expect(problemsOf(text).map((line) => line.split(' ')[1])).toEqual(['contradiction:', 'unknown-key:']);
+  });
+
+  it('are told beside a contradiction where a part is missing a fact', () => {
+    const text = changed('radialHeight: 46 mm', 'radialHeight: 130 mm').replace(
+      'ratio: 4.1',
+      'freePlay: 0.3 in',
+    );
+    expect(codes(text)).toEqual(['missing parts.pedal.ratio', 'contradiction parts.kit-pad.radialHeight']);
+  });
+});
+
 describe('JSON', () => {
   it('has lines too', () => {
     expect(problemsOf('{ "standstill": 2,\n  "title": "x" "car": 1 }', 'job.json')).toEqual([

@@ -4,6 +4,7 @@ import { migrate } from '../migrate/migrate.ts';
 import { printFillings } from '../print-fillings.ts';
 import { resolveJob } from '../resolve/resolve-job.ts';
 import { describeIssues } from './describe-issues.ts';
+import { findMore } from './find-more.ts';
 import type { Finding } from './finding.ts';
 import { forbiddenKeys } from './forbidden-keys.ts';
 import type { JobReading } from './job-reading.ts';
@@ -15,7 +16,10 @@ export interface ValueSource {
   readonly locate: Locate;
 }
 
-/** Reads plain values that know where they came from: version, schema, references, contradictions, in this order. */
+/**
+ * Reads plain values that know where they came from: version, schema, references, contradictions, in this order. What the
+ * schema refuses does not hide the mistakes that stand elsewhere.
+ */
 export function readValue(value: unknown, source: ValueSource): JobReading {
   const migration = migrate(value);
   if (!migration.ok) return refuse([migration.finding], source, (path) => path);
@@ -25,7 +29,8 @@ export function readValue(value: unknown, source: ValueSource): JobReading {
   const parsed = jobDocumentSchema.safeParse(migrated.value);
   if (!parsed.success) {
     const findings = describeIssues(jobDocumentSchema, migrated.value, parsed.error.issues);
-    return refuse(findings, source, migrated.originalPath);
+    const more = findMore(migrated.value, parsed.error.issues);
+    return refuse([...findings, ...more], source, migrated.originalPath);
   }
   const document: JobDocument = parsed.data;
   const resolution = resolveJob(document);

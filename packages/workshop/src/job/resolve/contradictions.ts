@@ -1,23 +1,34 @@
 import { formatQuantity, preferredUnit, quantityKinds } from '@standstill/units';
 import type { QuantityKind } from '@standstill/units';
-import type { CaliperPart, FluidPart, Job, JobSetUp, PadPart, RotorPart, TirePart } from '../job.ts';
+import type { CaliperPart, FluidPart, Job, JobPart, JobSetUp, PadPart, RotorPart, TirePart } from '../job.ts';
 import type { Known } from '../known.ts';
 import type { Finding } from '../reading/finding.ts';
 
-/** Facts that can each be true but not together: named once each, however many set-ups share the parts. */
-export function contradictions(job: Job): Finding[] {
-  const parts = Object.values(job.parts);
+/** What is set against each other. */
+type Facts = Pick<Job, 'car' | 'parts' | 'setUps'>;
+
+/**
+ * Facts that can each be true but not together: named once each, however many set-ups share the parts.
+ *
+ * @param facts - car, parts and set-ups
+ * @param spoiled - what has a mistake of its own (`car`, `parts.kit-pad`, `setUps.front-kit`): nothing is said of it
+ * @returns the contradictions
+ */
+export function contradictions(facts: Facts, spoiled: ReadonlySet<string> = new Set()): Finding[] {
+  const parts = Object.values(facts.parts).filter(({ id }) => !spoiled.has(`parts.${id}`));
+  const sound = Object.fromEntries(parts.map((part) => [part.id, part]));
+  const setUps = facts.setUps.filter(({ id }) => !spoiled.has(`setUps.${id}`));
   const found = [
-    ...ofCar(job),
+    ...(spoiled.has('car') ? [] : ofCar(facts)),
     ...parts.flatMap((part) =>
       part.kind === 'rotor' ? ofRotor(part) : part.kind === 'fluid' ? ofFluid(part) : [],
     ),
-    ...job.setUps.flatMap((setUp) => [...ofAxle(job, setUp, 'front'), ...ofAxle(job, setUp, 'rear')]),
+    ...setUps.flatMap((setUp) => [...ofAxle(sound, setUp, 'front'), ...ofAxle(sound, setUp, 'rear')]),
   ];
   return found.filter((one, index) => found.findIndex((other) => other.message === one.message) === index);
 }
 
-function ofCar({ car: { facts } }: Job): Finding[] {
+function ofCar({ car: { facts } }: Facts): Finding[] {
   const { centerOfGravityHeight: height, wheelbase } = facts;
   return height.value <= 0.6 * wheelbase.value
     ? []
@@ -76,12 +87,28 @@ function ofFluid({ facts: { dryBoilingPoint: dry, wetBoilingPoint: wet } }: Flui
   ];
 }
 
-function ofAxle(job: Job, setUp: JobSetUp, axle: 'front' | 'rear'): Finding[] {
-  const rotor = job.parts[setUp.slots[`${axle}Rotor`] ?? ''] as RotorPart;
-  const pad = job.parts[setUp.slots[`${axle}Pad`] ?? ''] as PadPart;
-  const caliper = job.parts[setUp.slots[`${axle}Caliper`] ?? ''] as CaliperPart;
-  const tire = job.parts[setUp.slots[`${axle}Tire`] ?? ''] as TirePart;
-  return [...padOnRotor(pad, rotor), ...pistonsOnPad(caliper, pad), ...rotorInWheel(rotor, tire)];
+function ofAxle(parts: Facts['parts'], setUp: JobSetUp, axle: 'front' | 'rear'): Finding[] {
+  const [rotor, pad, caliper, tire] = [
+    partOf(parts, setUp.slots[`${axle}Rotor`], 'rotor'),
+    partOf(parts, setUp.slots[`${axle}Pad`], 'pad'),
+    partOf(parts, setUp.slots[`${axle}Caliper`], 'caliper'),
+    partOf(parts, setUp.slots[`${axle}Tire`], 'tire'),
+  ];
+  return [
+    ...(pad !== null && rotor !== null ? padOnRotor(pad, rotor) : []),
+    ...(caliper !== null && pad !== null ? pistonsOnPad(caliper, pad) : []),
+    ...(rotor !== null && tire !== null ? rotorInWheel(rotor, tire) : []),
+  ];
+}
+
+/** The part in a slot; null where it is not there, of another kind or spoiled. */
+function partOf<K extends JobPart['kind']>(
+  parts: Facts['parts'],
+  id: string | null,
+  kind: K,
+): Extract<JobPart, { kind: K }> | null {
+  const part = id !== null && Object.hasOwn(parts, id) ? parts[id] : undefined;
+  return part?.kind === kind ? (part as Extract<JobPart, { kind: K }>) : null;
 }
 
 /** The effective radius must lie on the rotor, so the pad's inner edge must lie well outside the hub. */

@@ -43,6 +43,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
   program
     .command('check <jobs...>')
     .description('find every mistake in job files, with line and column, and say what was assumed')
+    .option('--assumed', 'list every assumed value with its reason')
     .addOption(json())
     .addHelpText('after', example('standstill check coupe.yaml'))
     .action(async (jobs: string[], options: CheckOptions) =>

@@ -32,6 +32,7 @@ export * from './proof/stated-confounders.ts';
 export * from './proof/compare-runs.ts';
 export * from './proof/run-confounders.ts';
 export * from './proof/set-up-mismatch.ts';
+export * from './influence/influential-assumptions.ts';
 export * from './predict/cannot-stop-error.ts';
 export * from './job/print-fillings.ts';
 export * from './job/document/read-quantity.ts';

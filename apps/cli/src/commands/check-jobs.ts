@@ -1,6 +1,7 @@
 import type { JobReading } from '@standstill/workshop';
 import { readJobFile } from '../input/read-job-file.ts';
-import { assumedLines } from '../print/assumed-lines.ts';
+import { assumedLines, assumedSummary } from '../print/assumed-lines.ts';
+import { influenceLines } from '../print/influence-lines.ts';
 import { jsonText } from '../print/json-text.ts';
 import { problemLine } from '../print/problem-line.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
@@ -8,6 +9,7 @@ import type { Terminal } from '../surface/terminal.ts';
 
 export interface CheckOptions {
   readonly json?: boolean;
+  readonly assumed?: boolean;
 }
 
 interface CheckedFile {
@@ -18,13 +20,13 @@ interface CheckedFile {
 /** Says of each job file whether it is sound, every mistake in it and what was assumed. */
 export async function checkJobs(
   paths: readonly string[],
-  { json }: CheckOptions,
+  { json, assumed = false }: CheckOptions,
   terminal: Terminal,
 ): Promise<ExitCode> {
   const checked: CheckedFile[] = [];
   for (const path of paths) checked.push(await readJobFile(path));
   if (json === true) terminal.out(jsonText(checkResult(checked)));
-  else for (const file of checked) terminal.out(fileText(file, terminal));
+  else for (const file of checked) terminal.out(fileText(file, assumed, terminal));
   return checked.every(({ reading }) => reading.ok) ? exitCode.ok : exitCode.no;
 }
 
@@ -41,7 +43,7 @@ function checkResult(checked: readonly CheckedFile[]): unknown {
   };
 }
 
-function fileText({ file, reading }: CheckedFile, { colors }: Terminal): string {
+function fileText({ file, reading }: CheckedFile, wholeList: boolean, { colors }: Terminal): string {
   if (!reading.ok) {
     const count = reading.problems.length === 1 ? 'one mistake' : `${reading.problems.length} mistakes`;
     return [
@@ -56,6 +58,8 @@ function fileText({ file, reading }: CheckedFile, { colors }: Terminal): string 
   return [
     colors.bold(`${file} is sound: ${job.title}.`) + written,
     `Set-ups: ${setUps}. Runs: ${job.runs.length}.`,
-    ...assumedLines(assumed, colors),
+    ...(wholeList
+      ? assumedLines(assumed, colors)
+      : [...influenceLines(job, colors), ...assumedSummary(assumed)]),
   ].join('\n');
 }

@@ -28,7 +28,16 @@ describe('new', () => {
     const checked = run('check', 'coupe.yaml');
     expect(checked).toMatchObject({ code: 0, err: '' });
     expect(checked.out.split('\n')[0]).toBe('coupe.yaml is sound: Long pedal: after two laps.');
-    expect(checked.out).toMatch(/\d+ values were assumed:/);
+    expect(checked.out).toMatch(
+      /^\d+ values were assumed \(car \d+, .*\); --assumed lists them with their reasons\.$/m,
+    );
+    expect(checked.out).toMatch(
+      /Measure these first.*\n {2}Peak friction on dry road: ~\S+ ± \S+, \d+ ft {2}parts\.tires\.peakFriction/,
+    );
+    expect(checked.out.trimEnd().split('\n').length).toBeLessThan(12);
+    const whole = run('check', 'coupe.yaml', '--assumed').out;
+    expect(whole).toMatch(/\d+ values were assumed:/);
+    expect(whole.split('\n').length).toBeGreaterThan(80);
   });
 
   it('never writes over a file', () => {

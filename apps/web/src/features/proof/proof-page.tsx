@@ -24,6 +24,8 @@ import { unusable, whatIsMissing, type LogState } from './proof-state.ts';
 import { logOf } from './run-edits.ts';
 import { SetPanel } from './set-panel.tsx';
 import { statedFacts, statedWords, type StatedFact } from './stated-facts.ts';
+import { SpeedChoosingContext } from './speed-choice.ts';
+import { useSpeedChoosing } from './use-speed-choosing.ts';
 import { useComparison } from './use-comparison.ts';
 import { nominalSpeedOf, useReports, type RunReport } from './use-reports.ts';
 import './proof.css';
@@ -47,7 +49,14 @@ export default function ProofPage() {
   const runs = document.runs ?? [];
   const nominalSpeed = nominalSpeedOf(job?.runs ?? [], job?.conditions.facts.speed.value ?? null);
   const shown = job ? runs.filter((run) => run.setUp === before || run.setUp === after) : [];
-  const reports = useReports({ jobId, runs: shown, logs: kept, nominalSpeed });
+  const speedChoosing = useSpeedChoosing();
+  const reports = useReports({
+    jobId,
+    runs: shown,
+    logs: kept,
+    nominalSpeed,
+    speedColumns: speedChoosing.choices,
+  });
   const of = (setUp: string) => reports.filter(({ run }) => run.setUp === setUp);
   const runsOf = (setUp: string) => of(setUp).map(({ run }) => run);
   const said = statedConfounders(runsOf(before), runsOf(after));
@@ -76,7 +85,7 @@ export default function ProofPage() {
   const left = missing === null ? unusable(reports.map(stateOf)) : [];
 
   return (
-    <>
+    <SpeedChoosingContext value={speedChoosing}>
       <PageHead title="Proof" question="What did the stops show?">
         <Lead text={missing ?? answer(comparison.data, compared ? facts : [])} />
       </PageHead>
@@ -110,7 +119,7 @@ export default function ProofPage() {
         )}
       </RoadSheet>
       {compared?.expectation && reading?.ok && <PrintAssumed assumed={reading.assumed} />}
-    </>
+    </SpeedChoosingContext>
   );
 }
 

@@ -5,6 +5,7 @@ import { WarningBox } from '../../shared/ui/warnings.tsx';
 import { removeRun } from './run-edits.ts';
 import { RunFacts } from './run-facts.tsx';
 import { StopCard } from './stop-card.tsx';
+import { SpeedColumn } from './speed-column.tsx';
 import { StopTable } from './stop-table.tsx';
 import type { RunReport } from './use-reports.ts';
 
@@ -42,6 +43,13 @@ export function RunPanel({ report: { run, log, query }, fastest, dashed }: RunPa
       )}
       {query.data?.kind === 'log-refusal' && (
         <WarningBox severity="caution">{query.data.sentence}</WarningBox>
+      )}
+      {log && query.data && (
+        <SpeedColumn
+          key={query.data.kind}
+          sha256={log.sha256}
+          channels={query.data.kind === 'log-report' ? query.data.channels : []}
+        />
       )}
       {query.data?.kind === 'log-report' && <ReadLog report={query.data} fastest={fastest} dashed={dashed} />}
     </article>

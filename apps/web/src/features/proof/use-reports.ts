@@ -4,6 +4,7 @@ import { logBytes } from '../../shared/api/logs.ts';
 import { useUnits } from '../../shared/units/unit-choice.tsx';
 import { ask } from '../../shared/worker/ask.ts';
 import { logOf } from './run-edits.ts';
+import type { SpeedChoices } from './speed-choice.ts';
 
 export interface RunReport {
   readonly run: RunDocument;
@@ -18,19 +19,35 @@ export interface ReportsInput {
   readonly logs: readonly LogSummary[];
   /** m/s that a run's distances are corrected to. */
   readonly nominalSpeed: (run: RunDocument) => number | null;
+  /** A person's word on the speed column, by checksum of the log. */
+  readonly speedColumns: SpeedChoices;
 }
 
 /** Reads the log of each run in the worker: the bytes as they were kept, the same reader as everywhere. */
-export function useReports({ jobId, runs, logs, nominalSpeed }: ReportsInput): readonly RunReport[] {
+export function useReports({
+  jobId,
+  runs,
+  logs,
+  nominalSpeed,
+  speedColumns,
+}: ReportsInput): readonly RunReport[] {
   const units = useUnits().preferences.system;
-  const found = runs.map((run) => ({ run, log: logOf(run, logs), speed: nominalSpeed(run) }));
+  const found = runs.map((run) => {
+    const log = logOf(run, logs);
+    const column = log && speedColumns[log.sha256];
+    return { run, log, speed: nominalSpeed(run), column };
+  });
   const queries = useQueries({
-    queries: found.map(({ log, speed }) => ({
-      queryKey: ['report', log?.sha256 ?? null, log?.name ?? null, speed, units],
+    queries: found.map(({ log, speed, column }) => ({
+      queryKey: ['report', log?.sha256 ?? null, log?.name ?? null, speed, units, column ?? null],
       queryFn: async ({ signal }: { signal: AbortSignal }) => {
         if (!log) throw new Error('The server has no such log.');
         const content = await logBytes(jobId, log.id, signal);
-        const options = speed === null ? { units } : { nominalSpeed: speed, units };
+        const options = {
+          units,
+          ...(speed === null ? {} : { nominalSpeed: speed }),
+          ...(column ? { columns: { speed: column } } : {}),
+        };
         return ask('report-log', { name: log.name, content, options }, signal);
       },
       enabled: log !== undefined,

@@ -28,6 +28,7 @@ export { settle } from './settle/settle.ts';
 export type { Settled, Overrides } from './settle/settle.ts';
 export * from './predict/predict.ts';
 export * from './proof/report-log.ts';
+export * from './proof/hardest-stop.ts';
 export * from './proof/stated-confounders.ts';
 export * from './proof/compare-runs.ts';
 export * from './proof/run-confounders.ts';

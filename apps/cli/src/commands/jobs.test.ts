@@ -68,7 +68,12 @@ describe('check', () => {
   it.each([
     ['a typo in a unit', /mass: \{ value: 3000 lb/, 'mass: { value: 3000 lbx', /^\S+:\d+:\d+: .*lbx/m],
     ['a missing wheelbase', /\n {2}wheelbase: .*/, '', /^\S+:\d+:\d+: .*wheelbase/m],
-    ['a share of 200 %', /# frontLoadShare: 55 %/, 'frontLoadShare: 200 %', /^\S+:\d+:\d+: .*200/m],
+    [
+      'a share of 200 %',
+      /frontLoadShare: \{ value: 60 %/,
+      'frontLoadShare: { value: 200 %',
+      /^\S+:\d+:\d+: .*200/m,
+    ],
     ['tabs for spaces', / {2}name: The car/, '\tname: The car', /^\S+:\d+:\d+: .*tab/m],
     [
       'a key that is not known',

@@ -54,6 +54,22 @@ describe('stops', () => {
     expect(metric).not.toMatch(/ ft\b/);
   });
 
+  it('names the stop that was meant behind traffic stops, and the speed to correct it to', () => {
+    const { out } = run('stops', write('traffic.csv', stopsLog([1.5, 2, 8.5])));
+    const lines = out.split('\n');
+    expect(lines[0]).toMatch(
+      /; 2 left out, see their reasons; the hardest that counts is stop 3, 0\.85 g from 60\.\d mph\.$/,
+    );
+    expect(lines[1]).toBe('With --speed "60 mph" the distance of stop 3 is corrected to that speed.');
+    expect(run('stops', 'traffic.csv', '--speed', '60 mph').out).not.toContain('With --speed "');
+    const off = run('stops', 'traffic.csv', '--speed', '80 mph');
+    expect(off.out).toMatch(
+      /none fit to count; the hardest, stop 3: The entry speed is 75\.\d % of the nominal speed/,
+    );
+    expect(off.out).toContain('With --speed "60 mph" the distance of stop 3');
+    expect(off.out).not.toMatch(/±|m\/s²/);
+  });
+
   it('answers no where there is no stop', () => {
     const { code, out } = run('stops', write('cruise.csv', stopsLog([])));
     expect(code).toBe(1);

@@ -2,6 +2,7 @@ import type { UnitSystem } from '@standstill/units';
 import type { LogReport, StopResult } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { speedHint } from './speed-hint.ts';
 import { textTable } from './text-table.ts';
 
 /** What a log holds, for a person: the answer, the stops, why some don't count, what was read and what was doubted. */
@@ -9,7 +10,7 @@ export function logReportText(report: LogReport, units: UnitSystem, terminal: Te
   const print = quantityPrinter(units);
   const { colors } = terminal;
   return [
-    [colors.bold(report.sentence)],
+    [colors.bold(report.sentence), ...speedHint(report, units)],
     report.stops.length === 0 ? [] : [stopTable(report, print, terminal)],
     flagLines(report.stops, colors.yellow),
     assumedUnits(report, colors.yellow),

@@ -37,5 +37,6 @@ export function fillOptions(options: FindOptions): FilledOptions {
     grade: requireRange('grade', options.grade ?? 0, '', -0.3, 0.3),
     startBy: options.startBy ?? 'any',
     speedChannel: options.speedChannel ?? null,
+    units: options.units ?? 'metric',
   };
 }

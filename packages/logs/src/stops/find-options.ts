@@ -1,3 +1,5 @@
+import type { UnitSystem } from '@standstill/units';
+
 /** What a person may say about how stops are to be found and judged; every field may be left out. */
 export interface FindOptions {
   /** m/s, the speed that stops are meant from; distances are corrected to it and the speed gate stands at it. */
@@ -16,6 +18,8 @@ export interface FindOptions {
   readonly startBy?: 'any' | 'deceleration-onset';
   /** Name of the speed channel to use; the one with the most real samples where absent. */
   readonly speedChannel?: string;
+  /** Units of the sentences; metric where absent. */
+  readonly units?: UnitSystem;
 }
 
 /** The options with every field filled. */
@@ -28,4 +32,5 @@ export interface FilledOptions {
   readonly speedLatency: { readonly value: number; readonly standardError: number };
   readonly startBy: 'any' | 'deceleration-onset';
   readonly speedChannel: string | null;
+  readonly units: UnitSystem;
 }

@@ -12,6 +12,7 @@ import { onsetAtSample } from './onset-at-sample.ts';
 import { estimateOnset, type OnsetEstimate } from './onset-estimate.ts';
 import type { OnsetStart } from './onset-start.ts';
 import { peakDeceleration } from './peak-deceleration.ts';
+import { printerIn } from './printer.ts';
 import type { RejectedStop } from './rejected-stop.ts';
 import type { RestMoment } from './rest-moment.ts';
 import { roughOnset } from './rough-onset.ts';
@@ -62,7 +63,7 @@ export function measureStop(
   if (jump !== null)
     return rejected(
       'sample-jump',
-      `The speed jumps at ${jump.toFixed(0)} m/s², which no car does: the record is damaged there.`,
+      `The speed jumps at ${printerIn(options.units)(jump, 'deceleration')}, which no car does: the record is damaged there.`,
     );
   const onset = estimateOnset(run, rough, rest, track.interval, track.resolution);
   const startMissing = (): RejectedStop =>
@@ -152,7 +153,10 @@ function described(
     sampleRate: 1 / track.interval,
     trace: traceOf(run, start, rest),
   } satisfies Omit<FoundStop, 'flags'>;
-  return { ...figures, flags: stopFlags(figures, { table, track, options, chain, rest }) };
+  return {
+    ...figures,
+    flags: stopFlags(figures, { table, track, options, chain, rest, say: printerIn(options.units) }),
+  };
 }
 
 function traceOf(run: SpeedRun, start: number, rest: RestMoment): FoundStop['trace'] {

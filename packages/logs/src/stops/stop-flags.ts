@@ -1,6 +1,7 @@
 import type { ChannelTable } from '../channels/channel-table.ts';
 import type { FilledOptions } from './find-options.ts';
 import type { FoundStop, StopFlag } from './found-stop.ts';
+import type { Printer } from './printer.ts';
 import type { RestMoment } from './rest-moment.ts';
 import { rowsBetween } from './rows-between.ts';
 import { greatestDeceleration } from './sample-jump.ts';
@@ -17,6 +18,7 @@ export interface FlagContext {
   /** The stop from its start to rest. */
   readonly chain: SpeedRun;
   readonly rest: RestMoment;
+  readonly say: Printer;
 }
 
 type Figures = Omit<FoundStop, 'flags'>;
@@ -58,28 +60,28 @@ export function stopFlags(stop: Figures, context: FlagContext): readonly StopFla
   ];
 }
 
-function impossible({
-  meanDecelerationByDistance,
-  meanFullyDevelopedDeceleration,
-}: Figures): StopFlag | null {
+function impossible(
+  { meanDecelerationByDistance, meanFullyDevelopedDeceleration }: Figures,
+  { say }: FlagContext,
+): StopFlag | null {
   const greatest = Math.max(meanDecelerationByDistance, meanFullyDevelopedDeceleration ?? 0);
   if (greatest <= greatestDeceleration) return null;
   return excludes(
     'impossible-deceleration',
-    `A mean of ${greatest.toFixed(1)} m/s² is more than tires on a road hold (1.6 g).`,
+    `A mean of ${say(greatest, 'deceleration')} is more than tires on a road hold (1.6 g).`,
   );
 }
 
-function wheels(stop: Figures, { table }: FlagContext): StopFlag | null {
+function wheels(stop: Figures, { table, say }: FlagContext): StopFlag | null {
   const difference = wheelsDisagree(table, stop.startTime, stop.endTime);
   if (difference === null) return null;
   return excludes(
     'wheels-disagree',
-    `The wheels differ by up to ${difference.toFixed(1)} m/s before the brakes bite: their speed is not the car's.`,
+    `The wheels differ by up to ${say(difference, 'speed')} before the brakes bite: their speed is not the car's.`,
   );
 }
 
-function offNominal(stop: Figures, { options }: FlagContext): StopFlag | null {
+function offNominal(stop: Figures, { options, say }: FlagContext): StopFlag | null {
   if (options.nominalSpeed === null) return null;
   const verdict = speedOffNominal(stop.entrySpeed, options.nominalSpeed);
   const share = ((stop.entrySpeed / options.nominalSpeed) * 100).toFixed(1);
@@ -91,7 +93,7 @@ function offNominal(stop: Figures, { options }: FlagContext): StopFlag | null {
   if (verdict === 'too-fast')
     return excludes(
       'speed-off-nominal',
-      `The entry speed is ${share} % of the nominal speed, more than 12 km/h over it.`,
+      `The entry speed is ${share} % of the nominal speed, more than ${say(12 / 3.6, 'speed')} over it.`,
     );
   const bias = correctionBias(stop, options.nominalSpeed);
   if (Math.abs(bias) < 0.0025) return null;
@@ -113,11 +115,11 @@ function correctionBias(stop: Figures, nominalSpeed: number): number {
   });
 }
 
-function gentle({ meanDecelerationByDistance }: Figures, { options }: FlagContext): StopFlag | null {
+function gentle({ meanDecelerationByDistance }: Figures, { options, say }: FlagContext): StopFlag | null {
   if (meanDecelerationByDistance >= options.gentleBelow) return null;
   return excludes(
     'gentle',
-    `A mean of ${meanDecelerationByDistance.toFixed(1)} m/s² is a traffic stop, not a brake test (under ${options.gentleBelow} m/s²).`,
+    `A mean of ${say(meanDecelerationByDistance, 'deceleration')} is a traffic stop, not a brake test (under ${say(options.gentleBelow, 'deceleration')}).`,
   );
 }
 
@@ -129,11 +131,11 @@ function notToRest({ endTime }: Figures, { rest }: FlagContext): StopFlag | null
   );
 }
 
-function lowRate({ sampleRate, distanceStandardError }: Figures): StopFlag | null {
+function lowRate({ sampleRate, distanceStandardError }: Figures, { say }: FlagContext): StopFlag | null {
   if (sampleRate >= wantedRate / 1.05) return null;
   return warns(
     'low-rate',
-    `Only ${sampleRate.toFixed(1)} real samples a second: the distance is known to about ±${(1.96 * distanceStandardError).toFixed(1)} m.`,
+    `Only ${sampleRate.toFixed(1)} real samples a second: the distance is known to about ${say(1.96 * distanceStandardError, 'stopping-distance')} either way.`,
   );
 }
 

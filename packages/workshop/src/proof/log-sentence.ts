@@ -5,6 +5,7 @@ import type { StopResult } from '../results/log-report.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import { plural } from '../words/plural.ts';
+import { hardestStop } from './hardest-stop.ts';
 
 /** A fall of the speed to rest that could not be measured. */
 export type RejectedStop = StopSearch['rejected'][number];
@@ -25,12 +26,31 @@ export function logSentence(input: LogSentenceInput): string {
   if (stops.length === 0) return `${name}: ${noStop(rejected)}`;
   const say = speaker(input.units);
   const left = stops.length - counted.length;
-  const out = left === 0 ? '' : `; ${left} left out, see ${left === 1 ? 'its reason' : 'their reasons'}`;
+  const out =
+    left === 0
+      ? ''
+      : `; ${left} left out, see ${left === 1 ? 'its reason' : 'their reasons'}${hardest(stops, counted, say)}`;
   if (counted.length === 0) {
-    const reason = stops[0]?.flags.find(({ severity }) => severity === 'excludes')?.reason ?? '';
-    return `${name}: ${plural(stops.length, 'stop')} found, none fit to count: ${reason.replace(/\.$/, '')}.`;
+    return `${name}: ${plural(stops.length, 'stop')} found, none fit to count${whyNone(stops)}`;
   }
   return `${name}: ${plural(counted.length, 'stop')} ${fromSpeed(input, say)}, ${distances(input, counted, say)}${out}.`;
+}
+
+/** The stop that a person meant is the hardest one: its reason is the one to give. */
+function whyNone(stops: readonly StopResult[]): string {
+  const hard = hardestStop(stops);
+  const reason = hard?.flags.find(({ severity }) => severity === 'excludes')?.reason ?? '';
+  const which = stops.length === 1 ? '' : `; the hardest, stop ${hard?.number ?? 1}`;
+  return `${which}: ${reason.replace(/\.$/, '')}.`;
+}
+
+/** Where others come before it, the hardest stop that counts is named. */
+function hardest(stops: readonly StopResult[], counted: readonly StopResult[], say: Speaker): string {
+  const hard = hardestStop(counted);
+  if (hard === undefined || stops[0]?.counted === true) return '';
+  const value = hard.meanDecelerationByDistance_m_s2;
+  const mean = say.central({ value, low: 0.97 * value, high: 1.03 * value }, 'deceleration');
+  return `; the hardest that counts is stop ${hard.number}, ${mean} from ${say.plain(hard.entrySpeed_m_s, 'speed')}`;
 }
 
 function noStop(rejected: readonly RejectedStop[]): string {

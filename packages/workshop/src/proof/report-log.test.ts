@@ -44,6 +44,38 @@ describe('a log report', () => {
     expect(mixed.kind === 'log-report' && mixed.stops.map(({ counted }) => counted)).toEqual([true, false]);
   });
 
+  it('names the stop that a person meant where others come before it', () => {
+    const traffic = [{ deceleration: 2 }, { deceleration: 8.2 }, { deceleration: 8.6 }];
+    const found = reportLog({ name: 'run.csv', content: logOf(traffic) }, {});
+    expect(found.sentence).toMatch(
+      /^run\.csv: 2 stops .*; 1 left out, see its reason; the hardest that counts is stop 3, 0\.8\d g from 67\.1 mph\.$/,
+    );
+  });
+
+  it('gives the reason of the hardest stop where none counts, in the units of the person', () => {
+    const content = logOf([{ deceleration: 1.2 }, { deceleration: 2.5 }, { deceleration: 1.5 }]);
+    const us = reportLog({ name: 'run.csv', content }, {});
+    expect(us.sentence).toMatch(
+      /^run\.csv: 3 stops found, none fit to count; the hardest, stop 2: A mean of 0\.25 g is a traffic stop, not a brake test \(under 0\.31 g\)\.$/,
+    );
+    const metric = reportLog({ name: 'run.csv', content }, { units: 'metric' });
+    expect(metric.sentence).toContain('A mean of 2.4 m/s² is a traffic stop, not a brake test (under 3');
+  });
+
+  it('has no figure of the other units in any reason', () => {
+    const content = logOf([
+      { deceleration: 2.5 },
+      { speed: 40, deceleration: 8 },
+      { speed: 22, deceleration: 8 },
+    ]);
+    const found = reportLog({ name: 'run.csv', content }, { nominalSpeed: 30 });
+    const reasons =
+      found.kind === 'log-report' ? found.stops.flatMap(({ flags }) => flags.map((one) => one.reason)) : [];
+    expect(reasons.length).toBeGreaterThan(2);
+    expect(reasons.join('\n')).not.toMatch(/±|m\/s|km\/h|\d m\b/);
+    expect(reasons.join('\n')).toContain('more than 7.5 mph over it');
+  });
+
   it('says it where there is no stop', () => {
     const idle = 'time (s),speed (km/h)\n' + Array.from({ length: 500 }, (_, i) => `${i / 10},50`).join('\n');
     const none = reportLog({ name: 'cruise.csv', content: new TextEncoder().encode(idle) });

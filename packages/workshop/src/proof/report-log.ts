@@ -34,6 +34,7 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
   const { stops, rejected } = searchStops(table, {
     ...(nominalSpeed === undefined ? {} : { nominalSpeed }),
     ...(grade === undefined ? {} : { grade }),
+    units,
   });
   const results = stops.map(stopResultOf);
   const nominalSpeed_m_s = nominalSpeed ?? null;

@@ -14,6 +14,7 @@ import {
 } from './any-stop.testing.ts';
 import { idealStop } from './closed-forms/ideal-stop.ts';
 import { linearBuildUpStop } from './closed-forms/linear-build-up-stop.ts';
+import { plainMarch } from './plain-march.testing.ts';
 import { quickStop, stopWorkspace } from './quick-stop.ts';
 import { stopEffects } from './stop-effect.ts';
 import type { StopInput } from './stop-input.ts';
@@ -251,6 +252,26 @@ describe('the quick stop', () => {
   it('changes by less than 0.05 % when every step is halved, but for stops at the very edge of lock', () => {
     expect(shareWithinHalving(anyUsualStop)).toBeGreaterThan(0.99);
     expect(shareWithinHalving(anyStop)).toBeGreaterThan(0.97);
+  });
+
+  it('is the stop that a plain march of the static functions in steps of 1 ms finds', () => {
+    const anyOfThem = anyUsualStop.map((stop): StopInput => {
+      const { antilock } = stop.setUp;
+      return {
+        ...stop,
+        setUp: { ...stop.setUp, antilock: { ...antilock, electronicRearLimit: false } },
+        lockedWheels: true,
+        pressureLag: 0.05,
+        effectsOff: ['heat'],
+      };
+    });
+    let close = 0;
+    const compare = (stop: StopInput): void => {
+      const error = Math.abs(distanceOf(stop) / plainMarch(stop, 0.05, 1e-3) - 1);
+      if (error < 1e-3) close += 1;
+    };
+    fc.assert(fc.property(anyOfThem, compare), { numRuns: 12 });
+    expect(close).toBeGreaterThanOrEqual(11);
   });
 
   it('gives numbers whatever the set-up, and says where the car does not come to rest', () => {

@@ -31,15 +31,22 @@ export class StopBooks {
   /** m at 0.8 and at 0.1 of the speed at the first touch. */
   distanceAtHigh = 0;
   distanceAtLow = 0;
-  /** J that the brakes took and their rotors have not been given. */
-  frontOwed = 0;
-  rearOwed = 0;
+  /** s since the rotors were last given heat. */
+  waitingTime = 0;
   /** N at the last node, by what the forces do. */
   frontHeat = 0;
   rearHeat = 0;
   #slip = 0;
   #airDrag = 0;
   #rolling = 0;
+  /** J that the brakes took and their rotors have not been given: of motion, and of wheels that have just locked. */
+  #frontOwed = 0;
+  #rearOwed = 0;
+  #frontSpill = 0;
+  #rearSpill = 0;
+  /** W of the brakes when the rotors were last given heat. */
+  #frontPower = 0;
+  #rearPower = 0;
 
   /** Empties the books for a car that stands at the first touch, at a speed, m/s. */
   open({ front, rear, body }: BrakedCar, speed: number): void {
@@ -55,8 +62,11 @@ export class StopBooks {
     this.rearPeakTemperature = rear.heat.interfaceTemperature;
     this.distanceAtHigh = 0;
     this.distanceAtLow = 0;
-    this.frontOwed = 0;
-    this.rearOwed = 0;
+    this.waitingTime = 0;
+    this.#frontOwed = 0;
+    this.#rearOwed = 0;
+    this.#frontSpill = 0;
+    this.#rearSpill = 0;
   }
 
   /** Reads the forces at a node. */
@@ -84,34 +94,59 @@ export class StopBooks {
     ledger.airDrag += step.work(airDrag, this.#airDrag);
     ledger.rolling += step.work(rolling, this.#rolling);
     ledger.climb += step.distance * car.body.climb;
-    this.bookBrakes(car, step.work(frontHeat, this.frontHeat), step.work(rearHeat, this.rearHeat));
+    const frontWork = step.work(frontHeat, this.frontHeat);
+    const rearWork = step.work(rearHeat, this.rearHeat);
+    this.#bookBrakes(car, frontWork, rearWork);
+    this.#frontOwed += frontWork;
+    this.#rearOwed += rearWork;
     this.frontPeakTemperature = Math.max(this.frontPeakTemperature, car.front.heat.interfaceTemperature);
     this.rearPeakTemperature = Math.max(this.rearPeakTemperature, car.rear.heat.interfaceTemperature);
   }
 
-  /** Books J that the brakes of each axle took; their rotors are owed them. */
-  bookBrakes({ front, rear }: BrakedCar, frontEnergy: number, rearEnergy: number): void {
+  /** Books J of each axle's wheels that have just locked; their rotors get it over the next moments. */
+  bookLocking(car: BrakedCar, frontEnergy: number, rearEnergy: number): void {
+    this.#bookBrakes(car, frontEnergy, rearEnergy);
+    this.#frontSpill += frontEnergy;
+    this.#rearSpill += rearEnergy;
+  }
+
+  #bookBrakes({ front, rear }: BrakedCar, frontEnergy: number, rearEnergy: number): void {
     const frontRotors = front.rotorShare * frontEnergy;
     const rearRotors = rear.rotorShare * rearEnergy;
     this.ledger.frontRotors += frontRotors;
     this.ledger.rearRotors += rearRotors;
     this.ledger.pads += frontEnergy - frontRotors + rearEnergy - rearRotors;
-    this.frontOwed += frontEnergy;
-    this.rearOwed += rearEnergy;
   }
 
-  /** Gives both axles' rotors the heat of a step and some of what they are owed. */
-  warmRotors(step: MotionStep, { front, rear }: BrakedCar): void {
-    const released = step.endSpeed > 0 ? Math.min(1, step.duration / lockingTime) : 1;
-    const { duration, startSpeed, endSpeed, endDeceleration } = step;
+  /**
+   * Gives both axles' rotors the heat of a step and what they are owed, or lets a short step wait for the next one.
+   * Answers s that they were warmed over; 0 where the step waits.
+   */
+  warmRotors(step: MotionStep, car: BrakedCar, shortest: number): number {
+    const { front, rear } = car;
+    const { startSpeed, endSpeed, endDeceleration } = step;
+    if (this.waitingTime === 0) {
+      this.#frontPower = this.frontHeat * startSpeed;
+      this.#rearPower = this.rearHeat * startSpeed;
+    }
+    this.waitingTime += step.duration;
+    if (this.waitingTime < shortest && endSpeed > 0) return 0;
+    const duration = this.waitingTime;
     const frontEnd = front.stoppingForce(endDeceleration) - front.slipForce();
     const rearEnd = rear.stoppingForce(endDeceleration) - rear.slipForce();
-    const frontGiven = step.work(this.frontHeat, frontEnd) + released * this.frontOwed;
-    const rearGiven = step.work(this.rearHeat, rearEnd) + released * this.rearOwed;
-    front.warm(duration, frontGiven / duration, 0.5 * (frontEnd * endSpeed - this.frontHeat * startSpeed));
-    rear.warm(duration, rearGiven / duration, 0.5 * (rearEnd * endSpeed - this.rearHeat * startSpeed));
-    this.frontOwed -= frontGiven;
-    this.rearOwed -= rearGiven;
+    const frontWork = step.work(this.frontHeat, frontEnd);
+    const rearWork = step.work(this.rearHeat, rearEnd);
+    const share = endSpeed > 0 ? Math.min(1, duration / lockingTime) : 1;
+    const frontGiven = frontWork + this.#frontOwed + share * this.#frontSpill;
+    const rearGiven = rearWork + this.#rearOwed + share * this.#rearSpill;
+    front.warm(duration, frontGiven / duration, 0.5 * (frontEnd * endSpeed - this.#frontPower));
+    rear.warm(duration, rearGiven / duration, 0.5 * (rearEnd * endSpeed - this.#rearPower));
+    this.#frontOwed = -frontWork;
+    this.#rearOwed = -rearWork;
+    this.#frontSpill *= 1 - share;
+    this.#rearSpill *= 1 - share;
+    this.waitingTime = 0;
+    return duration;
   }
 
   /** Notes where the speed passes a gate, for a march that is at `distance`, m, and came in at `entrySpeed`, m/s. */

@@ -23,6 +23,8 @@ const mostSlowness = 4;
 /** s from node to node at most, about: over the ramp, and when marching by speed. */
 const longestRampStep = 0.03;
 const longestStep = 0.3;
+/** s over which the rotors are warmed at once at least; shorter steps wait for each other. */
+const shortestWarming = 0.05;
 /** m/s², under which speed is a poor guide and time a better one: at the start of a step, and at its end. */
 const gentleDeceleration = 0.05;
 const leastDeceleration = 0.01;
@@ -142,7 +144,9 @@ export class StopMarch {
 
   /** Steps of equal loss of speed down to `last`, m/s, shorter ones where they would last long, by time where hardly any is lost. */
   #marchToSpeed(last: number, steps: number): void {
-    const widest = (this.speed - last) / (steps * this.#refinement);
+    const { body } = this.car;
+    const draggy = Math.max(1, (6 * body.airDrag) / Math.max(body.airDrag, body.mass * this.deceleration));
+    const widest = (this.speed - last) / (steps * this.#refinement * draggy);
     const longest = longestStep / this.#refinement;
     while (this.speed > last && this.cameToRest) {
       const toGo = this.speed - last;
@@ -196,10 +200,16 @@ export class StopMarch {
       const squared = this.deceleration * this.deceleration + 2 * this.#jerk * size;
       step.duration = (2 * size) / (this.deceleration + Math.sqrt(Math.max(0, squared)));
     }
-    const { front, rear } = this.car;
-    front.warmPads(front.heat.interfaceTemperature + this.#frontRate * step.duration);
-    rear.warmPads(rear.heat.interfaceTemperature + this.#rearRate * step.duration);
+    this.#foreseePads(step.duration);
     this.#solveEnd(this.deceleration + this.#jerk * step.duration);
+  }
+
+  /** Lets the pads be as warm as the faces will be, s ahead of the present node. */
+  #foreseePads(ahead: number): void {
+    const { front, rear } = this.car;
+    const since = this.books.waitingTime + ahead;
+    front.warmPads(front.heat.interfaceTemperature + this.#frontRate * since);
+    rear.warmPads(rear.heat.interfaceTemperature + this.#rearRate * since);
   }
 
   /** Finds the deceleration at the end of the step in hand; makes speed and duration fit both its ends. */
@@ -240,15 +250,14 @@ export class StopMarch {
     if (isFront) keeper.tripFront();
     else keeper.tripRear();
     const frontTaken = frontBefore - front.turningEnergy(this.speed);
-    this.books.bookBrakes(this.car, frontTaken, rearBefore - rear.turningEnergy(this.speed));
+    this.books.bookLocking(this.car, frontTaken, rearBefore - rear.turningEnergy(this.speed));
   }
 
   /** Finds the deceleration at the present node anew, and which wheel pairs are past their peak there. */
   #settle(): void {
-    const { front, rear, keeper } = this.car;
+    const { keeper } = this.car;
     const pressure = this.rise.at(this.time);
-    front.warmPads(front.heat.interfaceTemperature);
-    rear.warmPads(rear.heat.interfaceTemperature);
+    this.#foreseePads(0);
     for (let pass = 0; pass < 4; pass += 1) {
       this.deceleration = this.car.solve(this.speed, pressure, this.deceleration);
       if (keeper.frontIsSudden && keeper.frontExcess() > 0) this.#trip(true);
@@ -271,10 +280,12 @@ export class StopMarch {
     const { front, rear, keeper } = this.car;
     const frontWas = front.heat.interfaceTemperature;
     const rearWas = rear.heat.interfaceTemperature;
-    this.books.warmRotors(step, this.car);
-    this.#correct();
-    this.#frontRate = (front.heat.interfaceTemperature - frontWas) / step.duration;
-    this.#rearRate = (rear.heat.interfaceTemperature - rearWas) / step.duration;
+    const warmedOver = this.books.warmRotors(step, this.car, shortestWarming / this.#refinement);
+    if (warmedOver > 0) {
+      this.#correct();
+      this.#frontRate = (front.heat.interfaceTemperature - frontWas) / warmedOver;
+      this.#rearRate = (rear.heat.interfaceTemperature - rearWas) / warmedOver;
+    }
     this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
     this.books.noteGates(step, this.distance, this.#entrySpeed);
     this.books.book(step, this.car);

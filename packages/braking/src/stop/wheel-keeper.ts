@@ -22,6 +22,8 @@ export class WheelKeeper {
   /** 1, share of the peak at which antilock or driver hold. */
   #share = 1;
   #rearLimited = false;
+  /** The axle that locked first; undefined while none has. */
+  #firstLock: 'front lock' | 'rear lock' | undefined;
   readonly #front: BrakedAxle;
   readonly #rear: BrakedAxle;
   readonly #line: RearLine;
@@ -43,6 +45,7 @@ export class WheelKeeper {
     const perfect = effectsOff?.includes('lock control') === true;
     this.balanced = effectsOff?.includes('balance') === true;
     this.#rearLimited = antilock.electronicRearLimit;
+    this.#firstLock = undefined;
     if (antilock.kind === 'threshold') {
       this.kind = 'antilock';
       this.#share = requireRange('antilock efficiency', antilock.efficiency, '', 0.3, 1);
@@ -112,11 +115,14 @@ export class WheelKeeper {
     if (!this.frontIsSudden) return;
     this.#front.grip = this.kind === 'antilock' ? 'held' : 'locked';
     if (this.balanced) this.#rear.grip = this.#front.grip;
+    if (this.kind !== 'antilock') this.#firstLock ??= 'front lock';
   }
 
   /** As `tripFront`, for the rear axle. */
   tripRear(): void {
-    if (this.rearIsSudden) this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (!this.rearIsSudden) return;
+    this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (this.kind !== 'antilock') this.#firstLock ??= 'rear lock';
   }
 
   /** Lets held axles roll again where the brakes ask less than the control gives. */
@@ -144,11 +150,8 @@ export class WheelKeeper {
   /** What holds the stop back in this instant. */
   limit(): StopLimit {
     if (this.driver.holds !== 'none') return this.driver.holds === 'front' ? 'front lock' : 'rear lock';
-    const front = this.#front.grip;
-    const rear = this.#rear.grip;
-    if (front === 'locked' && rear !== 'locked') return 'front lock';
-    if (rear === 'locked' && front !== 'locked') return 'rear lock';
-    return front === 'rolling' && rear === 'rolling' ? 'brake torque' : 'tire grip';
+    if (this.#firstLock !== undefined) return this.#firstLock;
+    return this.#front.grip === 'rolling' && this.#rear.grip === 'rolling' ? 'brake torque' : 'tire grip';
   }
 
   /** Share of the peak, 1, at which an electronic rear limit holds. */

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { exampleRoad, exampleSetUp } from '../set-up/example-set-up.ts';
+import type { Antilock } from '../set-up/antilock.ts';
+import type { SetUp } from '../set-up/set-up.ts';
+import { quickStop, stopWorkspace } from './quick-stop.ts';
+import type { StopInput } from './stop-input.ts';
+
+const base: StopInput = {
+  setUp: exampleSetUp,
+  road: exampleRoad,
+  foot: { force: 300, rampTime: 0.2 },
+  speed: 27.8,
+};
+const noAntilock: Antilock = { kind: 'none', electronicRearLimit: false };
+
+function withSetUp(change: Partial<SetUp>, stop: StopInput = base): StopInput {
+  return { ...stop, setUp: { ...stop.setUp, ...change } };
+}
+
+/** The same car with so much rear brake that the rear axle locks first. */
+function rearHeavy(antilock: Antilock): StopInput {
+  const { caliper } = exampleSetUp.rearBrake;
+  const rearBrake = { ...exampleSetUp.rearBrake, caliper: { ...caliper, pistonDiameters: [0.054] } };
+  return withSetUp({ rearBrake, rearValve: { kind: 'none' }, antilock });
+}
+
+describe('the quick stop', () => {
+  it('gives the same answer in a shared room as in a new one', () => {
+    const room = stopWorkspace();
+    quickStop(rearHeavy(noAntilock), room);
+    expect(quickStop(base, room)).toEqual(quickStop(base));
+  });
+
+  it('is limited by the tires where antilock works, by torque under a light foot', () => {
+    expect(quickStop(base).limitedBy).toBe('tire grip');
+    expect(quickStop({ ...base, foot: { force: 90, rampTime: 0.2 } }).limitedBy).toBe('brake torque');
+  });
+
+  it('without antilock is limited by the axle that locks first, and a driver does better than locked wheels', () => {
+    const driven = quickStop(withSetUp({ antilock: noAntilock }));
+    const locked = quickStop({ ...withSetUp({ antilock: noAntilock }), lockedWheels: true });
+    expect(driven.limitedBy).toBe('front lock');
+    expect(locked.limitedBy).toBe('front lock');
+    expect(locked.distance).toBeGreaterThan(driven.distance);
+    expect(locked.energies.tireSlip).toBeGreaterThan(5 * driven.energies.tireSlip);
+    expect(quickStop(rearHeavy(noAntilock)).limitedBy).toBe('rear lock');
+    expect(quickStop({ ...rearHeavy(noAntilock), lockedWheels: true }).limitedBy).toBe('rear lock');
+  });
+
+  it('lets a driver nearer to the limit stop shorter', () => {
+    const driven = withSetUp({ antilock: noAntilock });
+    const distances = [0.7, 0.8, 0.9, 1].map((driverShare) => quickStop({ ...driven, driverShare }).distance);
+    expect(distances).toEqual(distances.toSorted((first, second) => second - first));
+  });
+
+  it('lets a rear limit hold the rear axle so that the front decides', () => {
+    const limited = quickStop(rearHeavy({ kind: 'none', electronicRearLimit: true }));
+    expect(limited.limitedBy).not.toBe('rear lock');
+    expect(limited.distance).toBeLessThan(quickStop(rearHeavy(noAntilock)).distance);
+  });
+
+  it('is longer the worse the antilock is, and longer where it lets go early', () => {
+    const antilock = {
+      kind: 'threshold' as const,
+      efficiency: 0.95,
+      minimumSpeed: 2,
+      electronicRearLimit: true,
+    };
+    const good = quickStop(withSetUp({ antilock })).distance;
+    expect(quickStop(withSetUp({ antilock: { ...antilock, efficiency: 0.85 } })).distance).toBeGreaterThan(
+      good,
+    );
+    expect(quickStop(withSetUp({ antilock: { ...antilock, minimumSpeed: 8 } })).distance).toBeGreaterThan(
+      good,
+    );
+  });
+
+  it('takes longer downhill, on a slippery road, with a slow foot', () => {
+    const flat = quickStop(base).distance;
+    expect(quickStop({ ...base, road: { ...exampleRoad, grade: -0.08 } }).distance).toBeGreaterThan(flat);
+    expect(quickStop({ ...base, road: { ...exampleRoad, surfaceFactor: 0.6 } }).distance).toBeGreaterThan(
+      flat,
+    );
+    expect(quickStop({ ...base, foot: { force: 300, rampTime: 0.6 } }).distance).toBeGreaterThan(flat + 2);
+  });
+
+  it('fades where hot pads lose friction and torque is what limits it', () => {
+    const light = { ...base, foot: { force: 90, rampTime: 0.2 } };
+    const hot = { ...light, rotorTemperatures: { front: 550, rear: 450 } };
+    expect(quickStop(hot).distance).toBeGreaterThan(1.1 * quickStop(light).distance);
+    expect(quickStop({ ...hot, effectsOff: ['heat'] }).front.peakInterface).toBeGreaterThan(550);
+  });
+
+  it('has a peak over the mean fully developed deceleration over the mean from the first touch', () => {
+    const { peakDeceleration, meanFullyDevelopedDeceleration, meanDeceleration, distance, time } =
+      quickStop(base);
+    expect(peakDeceleration).toBeGreaterThan(meanFullyDevelopedDeceleration);
+    expect(meanFullyDevelopedDeceleration).toBeGreaterThan(meanDeceleration);
+    expect(meanDeceleration).toBeCloseTo((27.8 * 27.8) / (2 * distance), 9);
+    expect(time).toBeGreaterThan(distance / 27.8);
+  });
+
+  it('says so where the car does not come to rest', () => {
+    const summary = quickStop({
+      ...base,
+      foot: { force: 5, rampTime: 0.1 },
+      road: { ...exampleRoad, grade: -0.2 },
+    });
+    expect(summary).toMatchObject({
+      cameToRest: false,
+      distance: Infinity,
+      time: Infinity,
+      meanDeceleration: 0,
+    });
+  });
+
+  it('refuses what cannot be', () => {
+    expect(() => quickStop({ ...base, speed: 0 })).toThrow('speed');
+    expect(() => quickStop({ ...base, foot: { force: -1, rampTime: 0 } })).toThrow('pedal force');
+    expect(() => quickStop({ ...base, foot: { force: 100, rampTime: -1 } })).toThrow('ramp time');
+    expect(() => quickStop({ ...base, rotorTemperatures: { front: 3000, rear: 20 } })).toThrow('temperature');
+    expect(() => quickStop({ ...withSetUp({ antilock: noAntilock }), driverShare: 1.2 })).toThrow(
+      'lock limit',
+    );
+  });
+});

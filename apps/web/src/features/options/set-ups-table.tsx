@@ -21,6 +21,8 @@ export function SetUpsTable({ prediction }: { readonly prediction: Prediction })
       <table className="side-by-side all-set-ups">
         <caption>
           One stop and last stop in a row as differences to “{reference?.title}”, which has its distances.
+          Touchy: less than half of its force brings the wheels to their limit; a foot used to the old pedal
+          is too hard.
         </caption>
         <thead>
           <tr>
@@ -44,9 +46,7 @@ export function SetUpsTable({ prediction }: { readonly prediction: Prediction })
               ),
               oneStop(prediction, setUp, units),
               lastStop(prediction, setUp, units),
-              setUp.pedalForceAtLimit_N === null
-                ? 'not reached'
-                : units.force.text(setUp.pedalForceAtLimit_N),
+              limitForce(setUp, reference, units),
               `${units.travel.text(setUp.pedalTravel_m)}, ${units.share.text(setUp.pedalTravelShare)} of it`,
             ];
             return (
@@ -89,4 +89,19 @@ function lastStop(prediction: Prediction, setUp: SetUpPrediction, { distance }: 
   if (!difference) return distance.text(last.distance_m);
   const change = difference.lastRepeatedStop_m;
   return change === null ? 'does not come to rest' : `${distance.signed(change)} (${distance.range(change)})`;
+}
+
+/** Below this share of the force as found, a foot that has learned the old pedal locks the wheels (assumed). */
+const touchy = 0.5;
+
+/** Where the tires' limit comes at much less force than before, that is said with the figure; the caption says what it means. */
+function limitForce(
+  { pedalForceAtLimit_N: limit }: SetUpPrediction,
+  reference: SetUpPrediction | undefined,
+  { force }: Units,
+) {
+  if (limit === null) return 'not reached';
+  const before = reference?.pedalForceAtLimit_N;
+  if (!before || limit.value > touchy * before.value) return force.text(limit);
+  return <strong>{force.text(limit)}: touchy</strong>;
 }

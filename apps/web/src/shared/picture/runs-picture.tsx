@@ -52,11 +52,11 @@ function SetRow({ title, set, y, filled }: SetRowProps) {
   const { distance } = useUnits();
   return (
     <g>
+      <line className="faint" x1={x(set.mean_m.value)} x2={x(set.mean_m.value)} y1={0} y2={y} />
+      <line className="faint" x1={x(0)} x2={x(set.worst_m)} y1={y} y2={y} />
       <text x={x(0)} y={y - 17}>
         {title}, mean <tspan className="strong">{distance.text(set.mean_m)}</tspan>
       </text>
-      <line className="faint" x1={x(set.mean_m.value)} x2={x(set.mean_m.value)} y1={0} y2={y} />
-      <line className="faint" x1={x(0)} x2={x(set.worst_m)} y1={y} y2={y} />
       <IntervalMark estimate={set.mean_m} y={y} style={filled ? 'solid' : 'dashed'} />
       <RunDots distances={set.distances_m} y={y + toDots} filled={filled} />
     </g>

@@ -6,7 +6,9 @@ const names: Readonly<Record<string, string>> = {
   'rear-may-lock-first': 'rear may lock first',
   'pedal-bottoms': 'pedal reaches the floor',
   'pedal-may-bottom': 'pedal may reach the floor',
-  'pedal-touchy': 'touchy pedal',
+  'car-does-not-stop': 'does not come to rest',
+  'rotor-beyond-computing': 'too hot to compute',
+  'car-may-not-stop': 'may not come to rest',
 };
 
 /** The dangers of a set-up in a few words each; a danger without a short name sends to its long words. */

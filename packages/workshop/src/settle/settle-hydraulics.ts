@@ -10,12 +10,13 @@ export function settleBooster(job: Job, setUp: JobSetUp, draw: Draw, altitude: n
   if (part === null) return { kind: 'none' };
   if (part.type === 'hydraulic') return { kind: 'hydraulic', ...settleFacts(part.facts, draw) };
   const { gain, jumpInForce, diaphragmDiameter, vacuum, efficiency } = settleFacts(part.facts, draw);
+  const isMeasured = part.facts.vacuum.origin === 'measured'; // where the car is: altitude is in it already
   return {
     kind: 'vacuum',
     gain,
     jumpInForce,
     diaphragmArea: (Math.PI / 4) * diaphragmDiameter ** 2,
-    vacuum: vacuumAtAltitude({ seaLevelVacuum: vacuum, altitude }),
+    vacuum: isMeasured ? vacuum : vacuumAtAltitude({ seaLevelVacuum: vacuum, altitude }),
     efficiency,
   };
 }

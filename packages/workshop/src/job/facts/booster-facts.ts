@@ -19,7 +19,7 @@ export const boosterFacts = {
     spread: 'size',
   },
   vacuum: {
-    title: 'Vacuum available at sea level',
+    title: 'Vacuum available (at sea level; as read where measured)',
     kind: 'vacuum',
     low: 1e4,
     high: 1e5,

@@ -85,7 +85,8 @@ function torque(brake: AxleBrake, temperature: number): number {
 }
 
 function volume(brake: AxleBrake, { fluid }: SetUp): number {
-  return axleVolumes({ brake, fluid, pressure }).total;
+  // Trapped air is a fault, not what the control was calibrated to.
+  return axleVolumes({ brake, fluid: { ...fluid, trappedAir: 0 }, pressure }).total;
 }
 
 function percent(change: number): string {

@@ -11,13 +11,20 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 const terminal = processTerminal();
 
+/** The person's own values, not a fault of the program. */
+const outOfRange = new Set(['OutOfRangeError', 'SetUpRangeError']);
+
 function codeOf(error: unknown): ExitCode {
   if (error instanceof CommanderError) return error.exitCode === 0 ? exitCode.ok : exitCode.usage;
   if (error instanceof CommandError) {
     terminal.note(error.message);
     return error.exitCode;
   }
-  if (error instanceof Error && error.name === 'OutOfRangeError') {
+  if (error instanceof Error && error.name === 'CannotStopError') {
+    terminal.note(`${error.message}.`);
+    return exitCode.usage;
+  }
+  if (error instanceof Error && outOfRange.has(error.name)) {
     terminal.note(`Outside what can be computed here: ${error.message}.`);
     return exitCode.usage;
   }

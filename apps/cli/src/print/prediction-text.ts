@@ -41,13 +41,19 @@ function conditions(
 
 /** Prints whole percent. */
 const wholePercent = 0.02;
+/** N; prints whole pounds. */
+const aPound = 22;
 /** m; prints whole feet or tenths of a meter. */
 const twoFeet = 0.6096;
 
 type Row = readonly [label: string, cell: (setUp: SetUpPrediction, print: QuantityPrinter) => string];
 
 const rows: readonly Row[] = [
-  ['Stopping distance', ({ distance_m }, print) => print.estimate(distance_m, 'stopping-distance')],
+  [
+    'Stopping distance',
+    ({ distance_m, pedalBottoms }, print) =>
+      `${print.estimate(distance_m, 'stopping-distance')}${pedalBottoms ? ', pedal on the floor' : ''}`,
+  ],
   ['Time', ({ time_s }, print) => print.estimate(time_s, 'time')],
   [
     'Mean deceleration',
@@ -58,8 +64,17 @@ const rows: readonly Row[] = [
     "Pedal force at the tires' limit",
     ({ pedalForceAtLimit_N }, print) => print.estimate(pedalForceAtLimit_N, 'force'),
   ],
-  ['Pedal travel', ({ pedalTravel_m }, print) => print.estimate(pedalTravel_m, 'travel')],
+  ['Pedal travel as asked', ({ pedalTravel_m }, print) => print.estimate(pedalTravel_m, 'travel')],
   ['Share of the travel used', ({ pedalTravelShare }, print) => print.estimate(pedalTravelShare, 'share')],
+  [
+    "… at the tires' limit",
+    ({ atTiresLimit }, print) => print.estimate(atTiresLimit?.pedalTravelShare ?? null, 'share'),
+  ],
+  [
+    'Pedal has travel up to',
+    ({ pedalForceThere_N, pedalBottoms }, print) =>
+      `${print.quantity(pedalForceThere_N, 'force', aPound)}${pedalBottoms ? ': then the floor' : ''}`,
+  ],
   [
     'Front line pressure',
     ({ frontLinePressure_Pa }, print) => print.estimate(frontLinePressure_Pa, 'line-pressure'),
@@ -68,7 +83,11 @@ const rows: readonly Row[] = [
     'Rear line pressure',
     ({ rearLinePressure_Pa }, print) => print.estimate(rearLinePressure_Pa, 'line-pressure'),
   ],
-  ['Booster', ({ boosterRunOut }) => (boosterRunOut ? 'past its run-out' : 'within its range')],
+  [
+    'Front pressure at that limit',
+    ({ atTiresLimit }, print) => print.estimate(atTiresLimit?.frontLinePressure_Pa ?? null, 'line-pressure'),
+  ],
+  ['Booster', boosterWords],
   ['Front rotor, hottest', ({ frontRotorPeak_C }, print) => print.estimate(frontRotorPeak_C, 'temperature')],
   ['Rear rotor, hottest', ({ rearRotorPeak_C }, print) => print.estimate(rearRotorPeak_C, 'temperature')],
   ['Last of the repeated stops', lastStop],
@@ -82,10 +101,19 @@ const rows: readonly Row[] = [
     ({ balance }, print) => print.quantity(balance.rearFirstShare, 'share', wholePercent),
   ],
   [
+    '… with the pads hot',
+    ({ balance }, print) => print.quantity(balance.rearFirstShareHot, 'share', wholePercent),
+  ],
+  [
     'Brake force at the front',
     ({ balance }, print) => print.quantity(balance.frontForceShare, 'share', wholePercent),
   ],
 ];
+
+function boosterWords({ hasBooster, boosterRunOut }: SetUpPrediction): string {
+  if (!hasBooster) return 'none';
+  return boosterRunOut ? 'past its run-out' : 'within its range';
+}
 
 /** Of the last repeated stop only the middle is known; it is at least as unsure as the first. */
 function lastStop(
@@ -96,7 +124,7 @@ function lastStop(
   if (last === undefined) return '–';
   const distance = print.quantity(last.distance_m, 'stopping-distance', halfWidth(distance_m));
   const heat = print.quantity(last.frontRotorPeak_C, 'temperature', halfWidth(frontRotorPeak_C));
-  return `stop ${last.stop}: ${distance}, front rotor ${heat}`;
+  return `stop ${last.stop}: ${distance}, front rotor ${heat}${last.beyondModel ? ' (outside the model)' : ''}`;
 }
 
 /** The result is over g; people read decelerations in their own unit. */
@@ -124,7 +152,10 @@ function differenceLines(
   terminal: Terminal,
 ): string[] {
   const title = (wanted: string): string => setUps.find((setUp) => setUp.id === wanted)?.title ?? wanted;
-  const whole = `${title(id)} against ${title(against)}: ${print.difference(distance_m, 'stopping-distance')}`;
+  const floored = setUps.some((setUp) => setUp.pedalBottoms && [id, against].includes(setUp.id));
+  const change = floored ? 'no verdict on distance' : print.difference(distance_m, 'stopping-distance');
+  const whole = `${title(id)} against ${title(against)}: ${change}`;
+  if (floored) return [terminal.colors.bold(whole), verdict];
   return [terminal.colors.bold(whole), verdict, ...partTable(byPart, print, terminal)];
 }
 

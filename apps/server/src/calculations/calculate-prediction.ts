@@ -51,4 +51,4 @@ function impossible(error: unknown): Problem {
   });
 }
 
-const expected = new Set(['CannotStopError', 'OutOfRangeError']);
+const expected = new Set(['CannotStopError', 'OutOfRangeError', 'SetUpRangeError']);

@@ -6,9 +6,15 @@ export class CannotStopError extends Error {
   constructor(
     readonly setUpId: string,
     title: string,
+    why: 'no-rest' | 'floor' = 'no-rest',
   ) {
-    super(
-      `"${title}" does not come to rest with this pedal force on this road; ask for more pedal force or less grade`,
-    );
+    super(`"${title}" ${reasons[why]}`);
   }
 }
+
+const reasons = {
+  'no-rest':
+    'does not come to rest with this pedal force on this road; ask for more pedal force or less grade, or leave this set-up out',
+  floor:
+    'has its pedal on the floor before any pressure is there: it does not brake; mend trapped air, clearances, bore or stroke, or leave this set-up out',
+} as const;

@@ -1,17 +1,24 @@
-import { pedalTravel, rearFirstDecelerations, stopWorkspace } from '@standstill/braking';
+import { pedalTravel, stopWorkspace } from '@standstill/braking';
 import type { RepeatedStop } from '@standstill/braking';
+import { OutOfRangeError } from '@standstill/numerics';
 import type { UnitSystem } from '@standstill/units';
 import type { Job, JobSetUp } from '../job/job.ts';
 import type { SetUpPrediction } from '../results/prediction.ts';
 import type { Warning } from '../results/warning.ts';
 import type { Settled } from '../settle/settle.ts';
 import { CannotStopError } from './cannot-stop-error.ts';
-import { evaluate, grippiestLockInputOf, rowOf } from './evaluate.ts';
+import { evaluate, rowOf } from './evaluate.ts';
+import { padMoments, rearFirstRange, startPads } from './lock-looks.ts';
+import type { DrawTroubles } from './sample-set-ups.ts';
 import type { Sampling } from './set-up-difference.ts';
 import { setUpPrediction } from './set-up-prediction.ts';
+import { SetUpRangeError } from './set-up-range-error.ts';
+import { drawWarnings } from './warnings/draw-warnings.ts';
+import { heatNotes } from './warnings/heat-notes.ts';
 import { modelNotes } from './warnings/model-notes.ts';
 import { pedalWarnings } from './warnings/pedal-warnings.ts';
 import { rearFirst } from './warnings/rear-first.ts';
+import type { RearFirstHot } from './warnings/rear-first.ts';
 
 /** One set-up on its way through the prediction. */
 export interface Case {
@@ -28,37 +35,80 @@ interface CaseInput {
   /** With the central values. */
   readonly settled: Settled;
   readonly draws: Sampling['draws'];
+  readonly troubles: DrawTroubles;
   readonly units: UnitSystem;
 }
 
 /** Everything about one set-up by itself: its figures, its prediction and its warnings. */
-export function caseOf({ job, setUp, settled, draws, units }: CaseInput): Case {
+export function caseOf(input: CaseInput): Case {
+  const { id, title } = input.setUp;
+  try {
+    return caseInRange(input);
+  } catch (error) {
+    if (error instanceof OutOfRangeError) throw new SetUpRangeError(id, title, error);
+    throw error;
+  }
+}
+
+function caseInRange(input: CaseInput): Case {
+  const { job, setUp, settled, draws } = input;
   const evaluation = evaluate(settled, stopWorkspace(), 0);
+  if (!Number.isFinite(evaluation.figures.distance) && evaluation.stop.cameToRest)
+    throw new CannotStopError(setUp.id, setUp.title, 'floor');
   if (!evaluation.stop.cameToRest) throw new CannotStopError(setUp.id, setUp.title);
-  const row = rowOf(settled, job.conditions.repeatedStops.count);
-  const prediction = setUpPrediction({ setUp, settled, evaluation, row, draws });
-  const lastDistance = row.at(-1)?.stop.distance ?? NaN;
-  const sampling = { id: setUp.id, figures: evaluation.figures, draws, lastDistance };
+  const { count } = job.conditions.repeatedStops;
+  const row = rowOf(settled, count);
+  const hot = rearFirstHot(settled, row);
+  const prediction = setUpPrediction({
+    setUp,
+    settled,
+    evaluation,
+    row,
+    draws,
+    rearFirstFromStop: hot?.stop ?? null,
+  });
+  const last = row.at(-1)?.stop;
+  const lastDistance = last?.cameToRest === true && row.length === count ? last.distance : NaN;
   return {
     setUp,
     settled,
     prediction,
-    sampling,
-    warnings: warningsOf(setUp, settled, prediction, row, units),
+    sampling: { id: setUp.id, figures: evaluation.figures, draws, lastDistance },
+    warnings: warningsOf(input, prediction, row, hot),
   };
 }
 
+/** The first of the repeated stops in which the rear locks first with the central values. */
+function rearFirstHot(settled: Settled, row: readonly RepeatedStop[]): RearFirstHot | null {
+  for (const { stop, pads } of padMoments(row)) {
+    const range = rearFirstRange(settled, pads);
+    if (range !== null) return { stop, of: row.length, range };
+  }
+  return null;
+}
+
 function warningsOf(
-  setUp: JobSetUp,
-  settled: Settled,
-  { balance, boosterRunOut, pedalTravelShare }: SetUpPrediction,
+  { job, setUp, settled, draws, troubles, units }: CaseInput,
+  prediction: SetUpPrediction,
   row: readonly RepeatedStop[],
-  units: UnitSystem,
+  hot: RearFirstHot | null,
 ): Warning[] {
   const { id, title } = setUp;
-  const found = rearFirstDecelerations(grippiestLockInputOf(settled));
-  const order = rearFirst({ id, title, found, share: balance.rearFirstShare });
-  const travel = pedalTravel({ setUp: settled.setUp, pedalForce: settled.foot.force });
-  const pedal = pedalWarnings({ id, title, travel, boosterRunOut, shareHigh: pedalTravelShare.high });
-  return [...(order === null ? [] : [order]), ...pedal, ...modelNotes({ setUp, settled, row, units })];
+  const order = rearFirst({
+    id,
+    title,
+    found: rearFirstRange(settled, startPads(settled)),
+    hot,
+    share: prediction.balance.rearFirstShare,
+    shareHot: prediction.balance.rearFirstShareHot,
+  });
+  const pedalForce = settled.foot.force;
+  const { hoseBeyondTable } = pedalTravel({ setUp: settled.setUp, pedalForce });
+  return [
+    ...(order === null ? [] : [order]),
+    ...pedalWarnings({ prediction, hoseBeyondTable, pedalForce, units }),
+    ...drawWarnings({ id, title, troubles, draws, row, asked: job.conditions.repeatedStops.count }),
+    ...heatNotes({ setUp, settled, row, units }),
+    ...modelNotes({ setUp, settled }),
+  ];
 }

@@ -1,34 +1,45 @@
-import { linePressures, lockOrder, pedalTravel, quickStop, repeatedStops } from '@standstill/braking';
-import type {
-  LockOrder,
-  LockOrderInput,
-  RepeatedStop,
-  StopInput,
-  StopMarch,
-  StopSummary,
-} from '@standstill/braking';
+import { linePressures, pedalTravel, quickStop, repeatedStops, strongestFoot } from '@standstill/braking';
+import type { LockOrder, RepeatedStop, StopInput, StopMarch, StopSummary } from '@standstill/braking';
+import { OutOfRangeError } from '@standstill/numerics';
 import type { Settled } from '../settle/settle.ts';
 import type { Figures } from './figures.ts';
+import { footThere } from './foot-there.ts';
+import type { FootThere } from './foot-there.ts';
+import { leastFrontBias, padMoments, rearFirstWith, startPads, worseLockOrder } from './lock-looks.ts';
 
-/** Roads on which a draw is looked at for a rear-first lock, as shares of the grippiest one that the tires may meet. */
-const roads = [0.35, 0.7, 1] as const;
-/** A dry road; the car meets it whatever road is asked about. */
-const dry = 1;
+/** A foot this far beyond the tires' limit is still one that a driver without ABS may have (assumed). */
+const nearLimit = 1.1;
 
-/** The stop that a settled set-up is asked for. */
+/** The stop that a settled set-up is asked for, with no more force than the pedal has travel for. */
 export function stopInputOf({ setUp, road, foot, speed, startTemperature }: Settled): StopInput {
   const rotorTemperatures = { front: startTemperature, rear: startTemperature };
-  return { setUp, road, foot, speed, rotorTemperatures };
+  const there = footThere(setUp, foot.force);
+  return { setUp: there.setUp, road, foot: { ...foot, force: there.force }, speed, rotorTemperatures };
 }
 
-/** Lock order with the pads as warm as at the start of the stop, ABS and EBD taken as failed. */
-export function lockInputOf({ setUp, road, startTemperature }: Settled): LockOrderInput {
-  return { setUp, road, padTemperatures: { front: startTemperature, rear: startTemperature } };
-}
-
-/** The row of repeated stops. */
+/** The row of repeated stops; it ends before the first one that gets hotter than anything that can be computed. */
 export function rowOf(settled: Settled, count: number): readonly RepeatedStop[] {
-  return repeatedStops({ ...stopInputOf(settled), count, interval: settled.interval });
+  const input = { ...stopInputOf(settled), interval: settled.interval };
+  let [known, beyond] = [0, count + 1];
+  let row: readonly RepeatedStop[] = [];
+  for (let next = count; known + 1 < beyond; next = Math.floor((known + beyond) / 2)) {
+    const found = rowOrNone(input, next);
+    if (found === null) beyond = next;
+    else [row, known] = [found, next];
+  }
+  return row;
+}
+
+function rowOrNone(
+  input: StopInput & { readonly interval: number },
+  count: number,
+): readonly RepeatedStop[] | null {
+  try {
+    return repeatedStops({ ...input, count });
+  } catch (error) {
+    if (error instanceof OutOfRangeError) return null;
+    throw error;
+  }
 }
 
 export interface Evaluation {
@@ -42,45 +53,84 @@ export interface Evaluation {
  *
  * @param settled - the set-up and its question
  * @param march - room to work in
- * @param repeated - count of repeated stops; 0 leaves them out and their figure NaN
+ * @param repeated - count of repeated stops; 0 leaves them out and their figures NaN
  * @returns the figures, SI
  */
 export function evaluate(settled: Settled, march: StopMarch, repeated: number): Evaluation {
-  const { setUp, foot } = settled;
-  const stop = quickStop(stopInputOf(settled), march);
-  const travel = pedalTravel({ setUp, pedalForce: foot.force });
-  const pressures = linePressures({ setUp, pedalForce: foot.force });
-  const order = lockOrder(lockInputOf(settled));
-  const last = repeated > 0 ? rowOf(settled, repeated).at(-1) : undefined;
+  const input = stopInputOf(settled);
+  const there = footThere(settled.setUp, settled.foot.force);
+  const stop = quickStop(input, march);
+  const order = worseLockOrder(settled);
   const figures = {
-    distance: stop.distance,
+    distance: there.force > 0 ? stop.distance : Infinity,
     time: stop.time,
     meanDeceleration: stop.meanDeceleration,
-    forceAtLimit: order.at?.pedalForce ?? NaN,
-    travel: travel.travel,
-    travelShare: travel.share,
-    frontPressure: pressures.front,
-    rearPressure: pressures.rear,
+    ...footFigures(settled, there, order),
     frontPeak: stop.front.peakInterface,
     rearPeak: stop.rear.peakInterface,
-    lastDistance: last?.stop.distance ?? NaN,
     lockDeceleration: order.at?.deceleration ?? NaN,
-    rearFirst: order.first === 'rear' || rearFirstElsewhere(settled) ? 1 : 0,
+    rearFirst: order.first === 'rear' || rearFirstWith(settled, startPads(settled)) ? 1 : 0,
+    ...rowFigures(settled, repeated),
   };
   return { figures, stop, order };
 }
 
-/** The same question for the grippiest road that the tires may meet: the dry one, or a better one that is asked about. */
-export function grippiestLockInputOf(settled: Settled): LockOrderInput {
-  const input = lockInputOf(settled);
-  const surfaceFactor = Math.max(dry, input.road.surfaceFactor);
-  return { ...input, road: { ...input.road, surfaceFactor } };
+type FootFigure =
+  | 'forceThere'
+  | 'bottoms'
+  | 'forceAtLimit'
+  | 'limitReached'
+  | 'travel'
+  | 'travelShare'
+  | 'frontPressure'
+  | 'rearPressure'
+  | 'heldForce'
+  | 'heldTravel'
+  | 'heldTravelShare'
+  | 'heldFrontPressure'
+  | 'heldRearPressure';
+
+function footFigures(
+  { setUp, foot }: Settled,
+  there: FootThere,
+  { at }: LockOrder,
+): Pick<Figures, FootFigure> {
+  const modulates = setUp.antilock.kind === 'none';
+  const limit = modulates ? (at?.pedalForce ?? Infinity) : Infinity;
+  const travel = pedalTravel({ setUp, pedalForce: foot.force });
+  const pressures = linePressures({ setUp: there.setUp, pedalForce: there.force });
+  const heldForce = Math.min(there.pedalForce, limit);
+  const held = pedalTravel({ setUp, pedalForce: Math.min(foot.force, limit) });
+  const heldPressures = limit < there.pedalForce ? linePressures({ setUp, pedalForce: limit }) : pressures;
+  return {
+    forceThere: there.pedalForce,
+    bottoms: there.pedalForce < Math.min(foot.force, nearLimit * limit) ? 1 : 0,
+    forceAtLimit: at?.pedalForce ?? strongestFoot,
+    limitReached: at === null ? 0 : 1,
+    travel: travel.travel,
+    travelShare: travel.share,
+    frontPressure: pressures.front,
+    rearPressure: pressures.rear,
+    heldForce,
+    heldTravel: held.travel,
+    heldTravelShare: held.share,
+    heldFrontPressure: heldPressures.front,
+    heldRearPressure: heldPressures.rear,
+  };
 }
 
-function rearFirstElsewhere(settled: Settled): boolean {
-  const input = grippiestLockInputOf(settled);
-  return roads.some((share) => {
-    const surfaceFactor = share * input.road.surfaceFactor;
-    return lockOrder({ ...input, road: { ...input.road, surfaceFactor } }).first === 'rear';
-  });
+function rowFigures(
+  settled: Settled,
+  repeated: number,
+): Pick<Figures, 'lastDistance' | 'rowStops' | 'rearFirstHot'> {
+  const row = repeated > 0 ? rowOf(settled, repeated) : [];
+  const last = row.at(-1);
+  const worst = leastFrontBias(settled, padMoments(row));
+  if (last === undefined || worst === null) return { lastDistance: NaN, rowStops: NaN, rearFirstHot: NaN };
+  const { cameToRest, distance } = last.stop;
+  return {
+    lastDistance: cameToRest && row.length === repeated ? distance : NaN,
+    rowStops: cameToRest ? 1 : 0,
+    rearFirstHot: rearFirstWith(settled, worst) ? 1 : 0,
+  };
 }

@@ -1,3 +1,4 @@
+import { requireRange } from '@standstill/numerics';
 import type { UnitSystem } from '@standstill/units';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { printFillings } from '../job/print-fillings.ts';
@@ -43,13 +44,15 @@ export interface PredictOptions {
  * @param options - speed, m/s; pedal force, N; draws, seed; set-ups; units of the sentences
  * @returns the prediction, SI with the unit in each key (°C for temperatures)
  * @throws OutOfRangeError where an override is outside what the formulas are valid for
+ * @throws SetUpRangeError where a set-up is
  * @throws CannotStopError where a set-up does not come to rest
  */
 export function predict(job: Job, options: PredictOptions = {}): Prediction {
   const { draws = 400, seed = 1, units = 'us' } = options;
   const overrides = { speed: options.speed, pedalForce: options.pedalForce };
   const setUps = chosenSetUps(job, options.setUps);
-  const { bySetUp, dropped } = sampleSetUps({
+  checkOverrides(options);
+  const { bySetUp, troubles } = sampleSetUps({
     job,
     setUpIds: setUps.map(({ id }) => id),
     overrides,
@@ -58,19 +61,22 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
   });
   const cases = setUps.map((setUp, index) => {
     const drawsOfIt = bySetUp[index];
-    if (drawsOfIt === undefined) throw new TypeError(`set-up ${setUp.id} was not sampled`);
+    const troublesOfIt = troubles[index];
+    if (drawsOfIt === undefined || troublesOfIt === undefined)
+      throw new TypeError(`set-up ${setUp.id} was not sampled`);
     const settled = settle(job, setUp.id, undefined, overrides);
-    return caseOf({ job, setUp, settled, draws: drawsOfIt, units });
+    return caseOf({ job, setUp, settled, draws: drawsOfIt, troubles: troublesOfIt, units });
   });
   const [first, ...others] = cases;
   if (first === undefined) throw new RangeError('the job has no set-up');
-  const changes = others.map((other) => changeOf(first, other, units));
   const surface = job.conditions.surface;
+  const wet = surface === 'wet';
+  const changes = others.map((other) => changeOf(first, other, wet, units));
   const warnings = inOrder(
     [
       ...cases.flatMap((one) => one.warnings),
       ...others.flatMap((other) => antilockWarning(first, other)),
-      ...jobNotes(surface, draws, dropped),
+      ...jobNotes({ job, settled: first.settled, stopTime: longestStop(cases), units }),
     ],
     cases.length,
   );
@@ -85,6 +91,7 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
       warnings,
       speed,
       pedalForce,
+      wet,
       units,
     }),
     job: job.title,
@@ -101,6 +108,18 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
   };
 }
 
+/** What is asked of all set-ups is refused before any of them. */
+function checkOverrides({ speed, pedalForce }: PredictOptions): void {
+  if (speed !== undefined) requireRange('speed', speed, 'm/s', 0.1, 150);
+  if (pedalForce !== undefined) requireRange('pedal force', pedalForce, 'N', 0, 5000);
+}
+
+/** s, of the set-ups whose pedal stays off the floor. */
+function longestStop(cases: readonly Case[]): number {
+  const sound = cases.filter(({ prediction }) => !prediction.pedalBottoms);
+  return Math.max(0, ...sound.map(({ prediction }) => prediction.time_s.value));
+}
+
 /** As asked, else all with the car as found first. */
 function chosenSetUps(job: Job, ids: readonly string[] | undefined): readonly JobSetUp[] {
   if (ids === undefined)
@@ -112,7 +131,7 @@ function chosenSetUps(job: Job, ids: readonly string[] | undefined): readonly Jo
   });
 }
 
-function changeOf(reference: Case, changed: Case, units: UnitSystem): VerdictInput {
+function changeOf(reference: Case, changed: Case, wet: boolean, units: UnitSystem): VerdictInput {
   const slots = changedParts(reference.setUp, changed.setUp);
   const byPart = distanceByPart(slots, reference.settled, changed.settled);
   return {
@@ -120,7 +139,10 @@ function changeOf(reference: Case, changed: Case, units: UnitSystem): VerdictInp
     changed: changed.prediction,
     difference: setUpDifference(changed.sampling, reference.sampling, byPart),
     sameTires: !slots.some((slot) => slot === 'frontTire' || slot === 'rearTire'),
-    rearLocksFirst: changed.warnings.some(({ code }) => code === 'rear-locks-first'),
+    dangers: changed.warnings.filter(({ severity }) => severity === 'danger'),
+    referenceInDanger: reference.warnings.some(({ severity }) => severity === 'danger'),
+    wet,
+    startTemperature: reference.settled.startTemperature,
     speed: reference.settled.speed,
     pedalForce: reference.settled.foot.force,
     units,

@@ -9,7 +9,7 @@ export interface Sampling {
   readonly id: string;
   readonly figures: Figures;
   readonly draws: FigureDraws;
-  /** m, last repeated stop with the central values. */
+  /** m, last repeated stop with the central values; NaN where the car does not come to rest in it. */
   readonly lastDistance: number;
 }
 
@@ -31,15 +31,16 @@ export function setUpDifference(
       changed.figures[name] - reference.figures[name],
       minus(changed.draws[name], reference.draws[name]),
     );
+  const last = changed.lastDistance - reference.lastDistance;
   const lastDraws = minus(changed.draws.lastDistance, reference.draws.lastDistance);
-  const force = between('forceAtLimit');
+  const reached = changed.figures.limitReached === 1 && reference.figures.limitReached === 1;
   return {
     id: changed.id,
     against: reference.id,
     distance_m: between('distance'),
-    lastRepeatedStop_m: intervalOf(changed.lastDistance - reference.lastDistance, lastDraws),
+    lastRepeatedStop_m: Number.isNaN(last) ? null : intervalOf(last, lastDraws),
     pedalTravel_m: between('travel'),
-    pedalForceAtLimit_N: Number.isNaN(force.value) ? null : force,
+    pedalForceAtLimit_N: reached ? between('forceAtLimit') : null,
     byPart,
   };
 }

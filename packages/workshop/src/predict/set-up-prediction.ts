@@ -9,6 +9,8 @@ import { balanceResult } from './balance-result.ts';
 import type { Evaluation } from './evaluate.ts';
 import type { FigureName } from './figures.ts';
 import type { FigureDraws } from './sample-set-ups.ts';
+import { shareOf } from './share-of.ts';
+import { beyondModel } from './warnings/heat-notes.ts';
 
 export interface SetUpPredictionInput {
   readonly setUp: JobSetUp;
@@ -16,6 +18,7 @@ export interface SetUpPredictionInput {
   readonly settled: Settled;
   readonly evaluation: Evaluation;
   readonly row: readonly RepeatedStop[];
+  readonly rearFirstFromStop: number | null;
   readonly draws: FigureDraws;
 }
 
@@ -24,8 +27,7 @@ export function setUpPrediction(input: SetUpPredictionInput): SetUpPrediction {
   const { setUp, settled, evaluation, row, draws } = input;
   const { figures, stop, order } = evaluation;
   const estimate = (name: FigureName): Estimate => intervalOf(figures[name], draws[name]);
-  const whereKnown = (name: FigureName): Estimate | null =>
-    Number.isNaN(figures[name]) ? null : estimate(name);
+  const pedalForce = figures.forceThere;
   return {
     id: setUp.id,
     title: setUp.title,
@@ -33,21 +35,49 @@ export function setUpPrediction(input: SetUpPredictionInput): SetUpPrediction {
     time_s: estimate('time'),
     meanDeceleration_m_s2: estimate('meanDeceleration'),
     limitedBy: stop.limitedBy,
-    pedalForceAtLimit_N: whereKnown('forceAtLimit'),
+    pedalForceAtLimit_N: figures.limitReached === 1 ? estimate('forceAtLimit') : null,
+    limitBeyondFootShare: 1 - shareOf(draws.limitReached, figures.limitReached),
+    pedalForceThere_N: pedalForce,
+    pedalBottoms: figures.bottoms === 1,
+    pedalBottomsShare: shareOf(draws.bottoms, figures.bottoms),
     pedalTravel_m: estimate('travel'),
     pedalTravelShare: estimate('travelShare'),
     frontLinePressure_Pa: estimate('frontPressure'),
     rearLinePressure_Pa: estimate('rearPressure'),
-    boosterRunOut: linePressures({ setUp: settled.setUp, pedalForce: settled.foot.force }).boosterRunOut,
+    hasBooster: settled.setUp.booster.kind !== 'none',
+    boosterRunOut:
+      settled.setUp.booster.kind !== 'none' &&
+      linePressures({ setUp: settled.setUp, pedalForce }).boosterRunOut,
+    atTiresLimit: atTiresLimit(settled, evaluation, estimate),
     frontRotorPeak_C: estimate('frontPeak'),
     rearRotorPeak_C: estimate('rearPeak'),
-    repeatedStops: row.map(repeatedStopOf),
+    repeatedStops: row
+      .filter((one) => one.stop.cameToRest)
+      .map((one) => ({ ...repeatedStopOf(one), beyondModel: beyondModel(settled, one) })),
     balance: balanceResult({
       settled,
       order,
-      lockDeceleration: whereKnown('lockDeceleration'),
+      lockDeceleration: Number.isNaN(figures.lockDeceleration) ? null : estimate('lockDeceleration'),
       rearFirstShare: shareOf(draws.rearFirst),
+      rearFirstShareHot: row.length === 0 ? null : shareOf(draws.rearFirstHot),
+      rearFirstFromStop: input.rearFirstFromStop,
     }),
+  };
+}
+
+function atTiresLimit(
+  { setUp, foot }: Settled,
+  { figures }: Evaluation,
+  estimate: (name: FigureName) => Estimate,
+): SetUpPrediction['atTiresLimit'] {
+  if (setUp.antilock.kind !== 'none' || figures.limitReached !== 1) return null;
+  if (figures.forceAtLimit >= foot.force) return null;
+  return {
+    pedalForce_N: estimate('heldForce'),
+    pedalTravel_m: estimate('heldTravel'),
+    pedalTravelShare: estimate('heldTravelShare'),
+    frontLinePressure_Pa: estimate('heldFrontPressure'),
+    rearLinePressure_Pa: estimate('heldRearPressure'),
   };
 }
 
@@ -55,7 +85,7 @@ function repeatedStopOf({
   number,
   bulkAtStart,
   stop,
-}: RepeatedStop): SetUpPrediction['repeatedStops'][number] {
+}: RepeatedStop): Omit<SetUpPrediction['repeatedStops'][number], 'beyondModel'> {
   return {
     stop: number,
     distance_m: stop.distance,
@@ -63,9 +93,4 @@ function repeatedStopOf({
     frontRotorPeak_C: stop.front.peakInterface,
     rearRotorPeak_C: stop.rear.peakInterface,
   };
-}
-
-function shareOf(flags: Float64Array): number {
-  const told = flags.filter((flag) => !Number.isNaN(flag));
-  return told.length === 0 ? 0 : told.reduce((sum, flag) => sum + flag, 0) / told.length;
 }

@@ -24,6 +24,21 @@ export const balanceResult = z.strictObject({
   frontForceShare: z.number(),
   /** Share of draws in which the rear locks first on this road or any other up to dry grip, 0 to 1. */
   rearFirstShare: z.number(),
+  /** The same with the pads as hot as the repeated stops make them; null where none are asked for. */
+  rearFirstShareHot: z.number().nullable(),
+  /** First of the repeated stops in which the central values have the rear first; null where there is none. */
+  rearFirstFromStop: z.number().int().nullable(),
+  /** Deceleration over the adhesion that it takes when the first axle locks, 1 at best; null where nothing locks. */
+  efficiencyAtLock: z.number().nullable(),
+});
+
+/** What a foot does that stops pressing at the tires' limit, as a driver without ABS has to. */
+const footAtLimit = z.strictObject({
+  pedalForce_N: estimate,
+  pedalTravel_m: estimate,
+  pedalTravelShare: estimate,
+  frontLinePressure_Pa: estimate,
+  rearLinePressure_Pa: estimate,
 });
 
 export const setUpPrediction = z.strictObject({
@@ -36,12 +51,24 @@ export const setUpPrediction = z.strictObject({
   limitedBy: z.enum(['tire grip', 'brake torque', 'rear lock', 'front lock']),
   /** Pedal force at which the tires, not the brakes, become the limit; null where 1000 N does not reach it. */
   pedalForceAtLimit_N: estimate.nullable(),
-  /** At the job's pedal force. */
+  /** Share of the draws in which 1000 N does not reach it; they count as 1000 N in the interval. */
+  limitBeyondFootShare: z.number(),
+  /** Force up to the job's that the pedal has travel for; the distance holds for it. */
+  pedalForceThere_N: z.number(),
+  /** The pedal reaches the floor before the pressure of this foot, or of the tires' limit without ABS, is there. */
+  pedalBottoms: z.boolean(),
+  /** Share of draws in which it does, 0 to 1. */
+  pedalBottomsShare: z.number(),
+  /** That the job's pedal force asks for, also where the pedal does not have it. */
   pedalTravel_m: estimate,
   pedalTravelShare: estimate,
+  /** At the force that the pedal has travel for. */
   frontLinePressure_Pa: estimate,
   rearLinePressure_Pa: estimate,
+  hasBooster: z.boolean(),
   boosterRunOut: z.boolean(),
+  /** Null with ABS, and where the foot does not get past the tires' limit. */
+  atTiresLimit: footAtLimit.nullable(),
   /** Hottest interface of one stop from the job's speed and start temperature. */
   frontRotorPeak_C: estimate,
   rearRotorPeak_C: estimate,
@@ -53,6 +80,8 @@ export const setUpPrediction = z.strictObject({
       frontRotorStart_C: z.number(),
       frontRotorPeak_C: z.number(),
       rearRotorPeak_C: z.number(),
+      /** Above what rotor or pad figures are stated for: distance and temperatures are a guess. */
+      beyondModel: z.boolean(),
     }),
   ),
   balance: balanceResult,
@@ -63,7 +92,8 @@ export const setUpDifference = z.strictObject({
   against: z.string(),
   /** Paired draws: set-up minus `against`; negative is shorter. */
   distance_m: estimate,
-  lastRepeatedStop_m: estimate,
+  /** Null where one of the two does not come to rest in its row. */
+  lastRepeatedStop_m: estimate.nullable(),
   pedalTravel_m: estimate,
   pedalForceAtLimit_N: estimate.nullable(),
   /** Which changed part slots buy which distance: a Shapley split that sums to the whole; central values. */

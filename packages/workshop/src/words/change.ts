@@ -2,7 +2,7 @@ import type { Estimate } from '../results/estimate.ts';
 
 /** What an interval of a change lets one say; sizes are positive. */
 export type Change =
-  /** The whole interval is on one side of zero, and more than a trifle reaches there. */
+  /** The whole interval is on one side of zero, and more than a trifle away from it. */
   | { readonly kind: 'less' | 'more'; readonly least: number; readonly most: number }
   /** From a trifle either way to more than that on one side. */
   | { readonly kind: 'perhaps-less' | 'perhaps-more'; readonly most: number }
@@ -20,8 +20,8 @@ export type Change =
  */
 export function changeOf({ low, high }: Pick<Estimate, 'low' | 'high'>, trifle: number): Change {
   if (low >= -trifle && high <= trifle) return { kind: 'none' };
-  if (high < 0) return { kind: 'less', least: -high, most: -low };
-  if (low > 0) return { kind: 'more', least: low, most: high };
+  if (high < -trifle) return { kind: 'less', least: -high, most: -low };
+  if (low > trifle) return { kind: 'more', least: low, most: high };
   if (high <= trifle) return { kind: 'perhaps-less', most: -low };
   if (low >= -trifle) return { kind: 'perhaps-more', most: high };
   return { kind: 'open' };

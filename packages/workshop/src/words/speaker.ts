@@ -8,6 +8,8 @@ export interface Speaker {
   readonly plain: (value: number, kind: QuantityKind) => string;
   /** `1 ft`: one digit, for limits of notice. */
   readonly rough: (value: number, kind: QuantityKind) => string;
+  /** `970 °F`: to so many digits. */
+  readonly rounded: (value: number, kind: QuantityKind, digits: number) => string;
   /** `118 ft`, rounded to what the interval supports. */
   readonly central: (estimate: Estimate, kind: QuantityKind) => string;
   /** `3 to 9 ft`; ends may come in any order and sign. */
@@ -27,6 +29,8 @@ export function speaker(system: UnitSystem): Speaker {
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits: 3 }),
     rough: (value, kind) =>
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits: 1 }),
+    rounded: (value, kind, significantDigits) =>
+      formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { significantDigits }),
     central: ({ value, low, high }, kind) =>
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: (high - low) / 2 }),
     range: (low, high, kind) =>

@@ -1,40 +1,74 @@
 import type { RearFirstDecelerations } from '@standstill/braking';
 import type { Warning } from '../../results/warning.ts';
+import { percent } from '../../words/percent.ts';
 
 interface RearFirstInput {
   readonly id: string;
   readonly title: string;
   /** Where the rear locks first with the central values, on any road up to dry grip; null where it never does. */
   readonly found: RearFirstDecelerations | null;
-  /** 1, share of the draws in which it does. */
+  /** The same at the temperatures of the repeated stops, and from which stop on; null where it never does. */
+  readonly hot: RearFirstHot | null;
+  /** 1, share of the draws in which it does at the start temperature. */
   readonly share: number;
+  /** 1, the same at the temperatures of the repeated stops; null where there are none. */
+  readonly shareHot: number | null;
 }
 
-/** Share of the draws from which an unlikely order is still worth a caution (assumed). */
-const worthSaying = 0.02;
+export interface RearFirstHot {
+  readonly stop: number;
+  readonly of: number;
+  readonly range: RearFirstDecelerations;
+}
+
+/** Shares of the draws from which an unlikely order is still worth a caution, a word at the top, and a danger (assumed). */
+export const rearFirstShares = { caution: 0.02, word: 0.05, danger: 0.25 } as const;
 
 /**
- * A rear axle that locks first turns the car round: said loudly wherever the tires can reach it, with ABS and EBD taken
- * as failed.
+ * A rear axle that locks first turns the car round: said loudly wherever the tires can reach it, cold or hot, with ABS
+ * and EBD taken as failed.
  *
- * @param input - set-up; decelerations over g, 1; share of the draws, 1
- * @returns a danger where the central values show it, a caution where only some draws do, else null
+ * @param input - set-up; decelerations over g, 1; shares of the draws, 1
+ * @returns a danger where the central values or a quarter of the draws show it, a caution where few do, else null
  */
-export function rearFirst({ id, title, found, share }: RearFirstInput): Warning | null {
-  if (found !== null)
-    return { code: 'rear-locks-first', severity: 'danger', about: id, message: danger(title, found) };
-  if (share < worthSaying) return null;
+export function rearFirst({ id, title, found, hot, share, shareHot }: RearFirstInput): Warning | null {
+  const about = { severity: 'danger', about: id } as const;
+  if (found !== null) return { code: 'rear-locks-first', ...about, message: cold(title, found) };
+  if (hot !== null) return { code: 'rear-locks-first-hot', ...about, message: inRow(title, hot) };
+  const most = Math.max(share, shareHot ?? 0);
+  if (most < rearFirstShares.caution) return null;
+  const severity = most >= rearFirstShares.danger ? 'danger' : 'caution';
+  const shares = `in ${percent(share)} of what the spreads allow${hotShare(share, shareHot)}`;
   const message =
-    `${title}: the rear wheels may lock before the front ones with ABS and EBD failed ` +
-    `(in ${Math.round(100 * share)} % of what the spreads allow). Measure what decides it: pad friction, load shares, valve.`;
-  return { code: 'rear-may-lock-first', severity: 'caution', about: id, message };
+    `${title}: the rear wheels may lock before the front ones with ABS and EBD failed (${shares}). ` +
+    (severity === 'danger'
+      ? 'Do not drive it hard before what decides it is measured: pad friction, load shares, valve.'
+      : 'Measure what decides it: pad friction, load shares, valve.');
+  return { code: 'rear-may-lock-first', severity, about: id, message };
 }
 
-function danger(title: string, { lowest, highest }: RearFirstDecelerations): string {
-  const [low, high] = [lowest.toFixed(2), highest.toFixed(2)];
-  const where = low === high ? `at ${low} g` : `from ${low} to ${high} g`;
+function hotShare(share: number, shareHot: number | null): string {
+  if (shareHot === null || shareHot - share < 0.01) return '';
+  return `, in ${percent(shareHot)} with the pads as hot as the repeated stops make them`;
+}
+
+const spins = 'A car whose rear wheels lock first spins. Do not drive it like this:';
+
+function cold(title: string, range: RearFirstDecelerations): string {
   return (
-    `${title}: the REAR wheels lock first ${where} with ABS and EBD failed. A car whose rear wheels lock first spins. ` +
-    'Do not drive it like this: change the rear brakes, the valve or the front brakes until the front locks first.'
+    `${title}: the REAR wheels lock first ${where(range)} with ABS and EBD failed. ${spins} ` +
+    'change the rear brakes, the valve or the front brakes until the front locks first.'
   );
+}
+
+function inRow(title: string, { stop, of, range }: RearFirstHot): string {
+  return (
+    `${title}: from stop ${stop} of ${of} on the pads are so hot that the REAR wheels lock first ${where(range)} with ABS and EBD failed. ` +
+    `${spins} the front brakes fade before the rear ones; change pads, rotors or the valve until the front locks first hot as well.`
+  );
+}
+
+function where({ lowest, highest }: RearFirstDecelerations): string {
+  const [low, high] = [lowest.toFixed(2), highest.toFixed(2)];
+  return low === high ? `at ${low} g` : `from ${low} to ${high} g`;
 }

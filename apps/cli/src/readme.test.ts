@@ -5,10 +5,9 @@ import { realCommand, repository } from './standstill.testing.ts';
 
 const { run } = realCommand(repository);
 const page = readFileSync(join(repository, 'README.md'), 'utf8');
-const shown = [...page.matchAll(/^\$ npx standstill (.+)\n(.+)$/gm)].map(([, words = '', answer = '']) => ({
-  words,
-  answer,
-}));
+const shown = [...page.matchAll(/^\$ npx standstill (.+)\n((?:[^`\n].*\n)+)/gm)].map(
+  ([, words = '', answer = '']) => ({ words, answer: answer.trimEnd() }),
+);
 
 it('shows commands with their answers', () => {
   expect(shown.length).toBeGreaterThanOrEqual(2);
@@ -17,7 +16,7 @@ it('shows commands with their answers', () => {
 it.each(shown)('the README gives the real answer to $words', ({ words, answer }) => {
   const { code, out } = run(...wordsOf(words));
   expect(code).toBe(0);
-  expect(out.split('\n')[0]).toBe(answer);
+  expect(out.split('\n\n')[0]).toBe(answer);
 });
 
 function wordsOf(line: string): readonly string[] {

@@ -15,6 +15,16 @@ export interface Ended {
   readonly err: string;
 }
 
+/** A text as it was before it was broken into lines. */
+export function unbroken(text: string): string {
+  return text.replace(/\s+/gu, ' ').trim();
+}
+
+/** Lines that are wider than what is promised where no terminal says how wide it is. */
+export function tooWide(text: string): readonly string[] {
+  return text.split('\n').filter((line) => line.length > 100);
+}
+
 /** The real command, built from the present sources, and the folder that it runs in: an empty one unless named. */
 export function realCommand(home?: string): {
   readonly folder: () => string;

@@ -6,6 +6,7 @@ import { jsonText } from '../print/json-text.ts';
 import { problemLine } from '../print/problem-line.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
+import { wrapText } from '../surface/wrap-text.ts';
 
 export interface CheckOptions {
   readonly json?: boolean;
@@ -43,7 +44,8 @@ function checkResult(checked: readonly CheckedFile[]): unknown {
   };
 }
 
-function fileText({ file, reading }: CheckedFile, wholeList: boolean, { colors }: Terminal): string {
+/** A mistake stays in one line with its place, so that editors can follow it. */
+function fileText({ file, reading }: CheckedFile, wholeList: boolean, { colors, width }: Terminal): string {
   if (!reading.ok) {
     const count = reading.problems.length === 1 ? 'one mistake' : `${reading.problems.length} mistakes`;
     return [
@@ -55,11 +57,12 @@ function fileText({ file, reading }: CheckedFile, wholeList: boolean, { colors }
   const written =
     migratedFrom === null ? '' : ` It was written in version ${migratedFrom} and is read as the present one.`;
   const setUps = job.setUps.map(({ title, id }) => `${title} (${id})`).join(', ');
-  return [
+  const lines = [
     colors.bold(`${file} is sound: ${job.title}.`) + written,
     `Set-ups: ${setUps}. Runs: ${job.runs.length}.`,
     ...(wholeList
       ? assumedLines(assumed, colors)
       : [...influenceLines(job, colors), ...assumedSummary(assumed)]),
-  ].join('\n');
+  ];
+  return wrapText(lines.join('\n'), width);
 }

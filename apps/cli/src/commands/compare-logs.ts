@@ -10,6 +10,7 @@ import { jsonText } from '../print/json-text.ts';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
+import { wrapText } from '../surface/wrap-text.ts';
 import { refusalLine } from './find-stops.ts';
 import { knownFromJob, type KnownFromJob } from './known-from-job.ts';
 
@@ -54,7 +55,8 @@ export async function compareLogs(
     terminal.note(`${comparison.sentence}${hint}`);
     return exitCode.no;
   }
-  if (options.json !== true) terminal.out(comparisonText(comparison, options.units, terminal));
+  if (options.json !== true)
+    terminal.out(wrapText(comparisonText(comparison, options.units, terminal), terminal.width));
   return exitCode.ok;
 }
 

@@ -5,6 +5,7 @@ import { jsonText } from '../print/json-text.ts';
 import { logReportText } from '../print/log-report-text.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
+import { wrapText } from '../surface/wrap-text.ts';
 
 export interface FindStopsOptions extends LogOptions {
   readonly units: UnitSystem;
@@ -33,7 +34,7 @@ export async function findStops(
 }
 
 function textOf(report: LogReport, another: boolean, units: UnitSystem, terminal: Terminal): string {
-  return `${another ? '\n' : ''}${logReportText(report, units, terminal)}`;
+  return `${another ? '\n' : ''}${wrapText(logReportText(report, units, terminal), terminal.width)}`;
 }
 
 const hints: Readonly<Record<string, string>> = {

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { noise } from '../noise.testing.ts';
-import { realCommand, repository } from '../standstill.testing.ts';
+import { realCommand, repository, tooWide, unbroken } from '../standstill.testing.ts';
 
 const { folder, run } = realCommand();
 
@@ -28,9 +28,10 @@ describe('new', () => {
     const checked = run('check', 'coupe.yaml');
     expect(checked).toMatchObject({ code: 0, err: '' });
     expect(checked.out.split('\n')[0]).toBe('coupe.yaml is sound: Long pedal: after two laps.');
-    expect(checked.out).toMatch(
-      /^\d+ values were assumed \(car \d+, .*\); --assumed lists them with their reasons\.$/m,
+    expect(unbroken(checked.out)).toMatch(
+      / \d+ values were assumed \(car \d+, .*\); --assumed lists them with their reasons\.$/,
     );
+    expect(tooWide(checked.out)).toEqual([]);
     expect(checked.out).toMatch(
       /Measure these first.*\n {2}Peak friction on dry road: ~\S+ ± \S+, \d+ ft {2}parts\.tires\.peakFriction/,
     );

@@ -9,6 +9,7 @@ import { predictionText } from '../print/prediction-text.ts';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
+import { wrapText } from '../surface/wrap-text.ts';
 
 export interface PredictJobOptions {
   readonly speed?: string;
@@ -38,7 +39,8 @@ export async function predictJob(
   for (const id of options.setUp ?? []) requireSetUp(job, id);
   const prediction = predict(job, { ...known, units: options.units });
   const look = { units: options.units, assumed: options.assumed === true };
-  terminal.out(options.json === true ? jsonText(prediction) : predictionText(prediction, look, terminal));
+  if (options.json === true) terminal.out(jsonText(prediction));
+  else terminal.out(wrapText(predictionText(prediction, look, terminal), terminal.width));
   return exitCode.ok;
 }
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { comparison, prediction } from '@standstill/workshop';
 import { noise } from '../noise.testing.ts';
-import { realCommand, repository } from '../standstill.testing.ts';
+import { realCommand, repository, tooWide, unbroken } from '../standstill.testing.ts';
 
 const { folder, run } = realCommand();
 const demo = join(repository, 'examples/hill-climb-coupe');
@@ -43,16 +43,26 @@ describe('predict', () => {
     const { code, out, err } = run('predict', demo, ...few);
     expect({ code, err }).toEqual({ code: 0, err: '' });
     const result = predicted(demo);
-    expect(out.split('\n')[0]).toBe(result.sentence);
+    expect(unbroken(out.split('\n\n')[0] ?? '')).toBe(unbroken(result.sentence));
+    expect(tooWide(out)).toEqual([]);
+    const text = unbroken(out);
     for (const { severity, message } of result.warnings) {
-      expect(out).toContain(message);
+      const words = unbroken(message);
+      expect(text).toContain(words);
       if (severity === 'danger')
-        expect(out.indexOf(`DANGER: ${message}`)).toBeLessThan(out.indexOf('Stopping distance'));
-      if (severity === 'note') expect(out.indexOf(message)).toBeGreaterThan(out.indexOf('Stopping distance'));
+        expect(text.indexOf(`DANGER: ${words}`)).toBeLessThan(text.indexOf('Stopping distance'));
+      if (severity === 'note') expect(text.indexOf(words)).toBeGreaterThan(text.indexOf('Stopping distance'));
     }
-    expect(out).toMatch(/^Stopping distance +\d+ \(\d+ to \d+\) ft/m);
-    expect(out).toMatch(/^Front line pressure +\d+ \(\d+ to \d+\) psi/m);
-    expect(out).toMatch(/\d+ values were assumed \(/);
+    expect(text).toMatch(/\d+ values were assumed \(/);
+  });
+
+  it('makes a table of what fits, and stands set-ups below each other where they do not', () => {
+    const one = run('predict', 'coupe.yaml', '--set-up', 'as-found', ...few).out;
+    expect(one).toMatch(/^Stopping distance +\d+ \(\d+ to \d+\) ft$/m);
+    expect(one).toMatch(/^Front line pressure +\d+ \(\d+ to \d+\) psi/m);
+    const four = run('predict', demo, ...few).out;
+    expect(four).toMatch(/^Four-wheel kit as sold\n {2}Stopping distance: \d+ \(\d+ to \d+\) ft$/m);
+    expect(four.match(/^ {2}Front line pressure: \d+ \(\d+ to \d+\) psi$/gm)).toHaveLength(4);
   });
 
   it('lists the assumed values where asked, and speaks metric where asked', () => {
@@ -60,7 +70,7 @@ describe('predict', () => {
       /values were assumed:\n {2}\S.*: ~/,
     );
     const { out } = run('predict', 'coupe.yaml', ...few, '--units', 'metric');
-    expect(out).toMatch(/^Stopping distance +[\d.]+ \([\d.]+ to [\d.]+\) m/m);
+    expect(out).toMatch(/^ *Stopping distance:? +[\d.]+ \([\d.]+ to [\d.]+\) m/m);
     expect(out).not.toMatch(/\d (?:ft|psi|mph|lbf|in)\b/);
   });
 

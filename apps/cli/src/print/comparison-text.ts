@@ -37,7 +37,7 @@ function setTable({ before, after }: Comparison, print: QuantityPrinter, termina
     print.quantity(set.worst_m, 'stopping-distance', halfWidth(set.mean_m)),
     print.difference(set.trend_m_per_run, 'stopping-distance'),
   ]);
-  return textTable(head, rows, terminal);
+  return textTable(head, rows, terminal, 'rows');
 }
 
 function definitionLine(comparison: Comparison, print: QuantityPrinter): string {

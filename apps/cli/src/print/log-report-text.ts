@@ -40,11 +40,11 @@ function stopTable(
     'counts',
   ];
   const rows = stops.map((stop) => {
-    const halfWidth = 1.96 * stop.distanceStandardError_m;
-    const distance = (value: number | null): string =>
-      value === null
-        ? '–'
-        : print.estimate({ value, low: value - halfWidth, high: value + halfWidth }, 'stopping-distance');
+    const distance = (value: number | null, standardError = stop.distanceStandardError_m): string => {
+      if (value === null) return '–';
+      const half = 1.96 * standardError;
+      return print.estimate({ value, low: value - half, high: value + half }, 'stopping-distance');
+    };
     return [
       String(stop.number),
       stop.clock ?? print.quantity(stop.start_s, 'time'),
@@ -52,7 +52,10 @@ function stopTable(
       distance(stop.applicationDistance_m),
       ...(nominal === null
         ? []
-        : [distance(correctable(stop) ? stop.correctedDistance_m : null), distance(stop.gateDistance_m)]),
+        : [
+            distance(correctable(stop) ? stop.correctedDistance_m : null),
+            distance(stop.gateDistance_m, gateError(stop)),
+          ]),
       print.quantity(stop.duration_s, 'time', 0.05),
       print.quantity(stop.meanDecelerationByDistance_m_s2, 'deceleration', 0.05),
       print.quantity(stop.meanFullyDevelopedDeceleration_m_s2, 'deceleration', 0.05),
@@ -63,7 +66,13 @@ function stopTable(
     nominal === null
       ? 'distance: brake application to rest, as driven. With --speed it is corrected to one speed.'
       : `distance: brake application to rest, as driven; to ${nominal}: corrected to that speed; gate: from crossing ${nominal} to rest.`;
-  return `${textTable(head, rows, terminal)}\n${terminal.colors.dim(legend)}`;
+  return `${textTable(head, rows, terminal, 'rows')}\n${terminal.colors.dim(legend)}`;
+}
+
+/** The speed gate knows of no brake signal, so that its delay has no part in the error. */
+function gateError(stop: StopResult): number {
+  const delay = (stop.startDelayError_s ?? 0) * stop.entrySpeed_m_s;
+  return Math.sqrt(Math.max(0, stop.distanceStandardError_m ** 2 - delay ** 2));
 }
 
 /** Too far from the nominal speed, a corrected distance is no figure to show. */

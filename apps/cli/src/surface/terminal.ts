@@ -9,9 +9,13 @@ export interface Terminal {
   /** Writes a line for the person beside the result. */
   readonly note: (text: string) => void;
   readonly colors: Colors;
-  /** Characters a line; Infinity where the output goes to a file or a program. */
+  /** Characters a line; 100 where the output goes to a file or a program. */
   readonly width: number;
 }
+
+/** Characters a line where no terminal says how many; what is narrower than the least is left to the terminal to break. */
+const withoutTerminal = 100;
+const narrowest = 40;
 
 /** The terminal of this process. Node leaves `isTTY` undefined where there is none, whatever its type says. */
 export function processTerminal(): Terminal {
@@ -21,7 +25,7 @@ export function processTerminal(): Terminal {
     out: (text) => void stdout.write(`${text}\n`),
     note: (text) => void stderr.write(`${text}\n`),
     colors: pc.createColors(wantsColor(env, isTerminal)),
-    width: isTerminal ? stdout.columns : Infinity,
+    width: isTerminal ? Math.max(narrowest, stdout.columns) : withoutTerminal,
   };
 }
 

@@ -49,8 +49,8 @@ function hardest(stops: readonly StopResult[], counted: readonly StopResult[], s
   const hard = hardestStop(counted);
   if (hard === undefined || stops[0]?.counted === true) return '';
   const value = hard.meanDecelerationByDistance_m_s2;
-  const mean = say.central({ value, low: 0.97 * value, high: 1.03 * value }, 'deceleration');
-  return `; the hardest that counts is stop ${hard.number}, ${mean} from ${say.plain(hard.entrySpeed_m_s, 'speed')}`;
+  const howHard = say.central({ value, low: 0.97 * value, high: 1.03 * value }, 'deceleration');
+  return `; the hardest that counts is stop ${hard.number}, ${howHard} from ${say.plain(hard.entrySpeed_m_s, 'speed')}`;
 }
 
 function noStop(rejected: readonly RejectedStop[]): string {

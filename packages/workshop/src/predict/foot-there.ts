@@ -41,5 +41,5 @@ function greatestForce(setUp: SetUp, asked: number): number {
   };
   if (asked <= lightestFoot || left(lightestFoot) <= 0) return 0;
   if (left(asked) >= 0) return asked;
-  return bracketedRoot(left, { low: lightestFoot, high: asked, tolerance: 1e-9 * asked });
+  return bracketedRoot(left, { low: lightestFoot, high: asked, tolerance: 0 });
 }

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Comparison } from '@standstill/workshop';
+import type { Comparison, ComparisonRefusal } from '@standstill/workshop';
 import { serverUnderTest } from '../server.testing.ts';
 import type { ServerUnderTest } from '../server.testing.ts';
 import { loadDemo } from '../start/load-demo.ts';
@@ -44,10 +44,10 @@ describe('a comparison of kept logs', () => {
     expect(other.confounders).toContain('other driver');
   });
 
-  test('of a set with itself shows no difference', async () => {
-    const same = (await compare({ jobId: 'demo', before, after: before })).json<Comparison>();
-    expect(same.difference_m.value).toBe(0);
-    expect(same.expectation).toBeNull();
+  test('of a set with itself is refused, for it shows nothing', async () => {
+    const same = (await compare({ jobId: 'demo', before, after: before })).json<ComparisonRefusal>();
+    expect(same).toMatchObject({ kind: 'comparison-refusal', code: 'same-log' });
+    expect(same.sentence).toMatch(/is given twice, before and after/);
   });
 
   test.each([

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { brakeTorque } from '../corner/brake-torque.ts';
 import { linePressures } from '../foot-to-pressure/line-pressures.ts';
-import { standardGravity } from '../load/standard-gravity.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import {
   anyStop,
@@ -116,13 +115,10 @@ describe('the quick stop', () => {
     fc.assert(
       fc.property(anyStrong, ({ stop, friction }) => {
         const summary = quickStop({ ...stop, effectsOff: ['heat'] }, march);
-        if (
-          summary.limitedBy !== 'tire grip' ||
-          summary.meanDeceleration < 0.999 * friction * standardGravity
-        )
-          return;
+        const { front, rear } = march.car;
+        if (front.grip !== 'held' || rear.grip !== 'held') return;
         reached += 1;
-        expect(summary.distance / idealStop({ speed: stop.speed, friction }).distance).toBeCloseTo(1, 3);
+        expect(summary.distance / idealStop({ speed: stop.speed, friction }).distance).toBeCloseTo(1, 6);
       }),
       runs,
     );
@@ -215,7 +211,7 @@ describe('the quick stop', () => {
       fc.property(anyStop, (stop) => {
         const { car } = stop.setUp;
         const mirrored = { ...stop.setUp, car: { ...car, leftLoadShare: 1 - car.leftLoadShare } };
-        expect(distanceOf({ ...stop, setUp: mirrored }) / distanceOf(stop) || 1).toBeCloseTo(1, 9);
+        expect(distanceOf({ ...stop, setUp: mirrored }) / distanceOf(stop) || 1).toBeCloseTo(1, 6);
       }),
       runs,
     );

@@ -28,6 +28,8 @@ const shortestWarming = 0.05;
 /** m/s², under which speed is a poor guide and time a better one: at the start of a step, and at its end. */
 const gentleDeceleration = 0.05;
 const leastDeceleration = 0.01;
+/** m/s: so slow a car that slows at all is brought to rest by speed. */
+const nearlyRest = 0.05;
 /** s after which a car that still moves is taken not to come to rest. */
 const mostTime = 600;
 /** Relative change of pad friction that makes the end of a step worth solving again. */
@@ -148,21 +150,23 @@ export class StopMarch {
     const draggy = Math.max(1, (6 * body.airDrag) / Math.max(body.airDrag, body.mass * this.deceleration));
     const widest = (this.speed - last) / (steps * this.#refinement * draggy);
     const longest = longestStep / this.#refinement;
-    while (this.speed > last && this.cameToRest) {
+    const mostSteps = mostTime / longest;
+    for (let i = 0; i < mostSteps && this.speed > last; i += 1) {
       const toGo = this.speed - last;
       const lost = Math.min(widest, this.deceleration * longest);
       if (this.deceleration < gentleDeceleration && lost < toGo) this.#advance(longest, true);
       else this.#advance(toGo < 1.2 * lost ? toGo : lost, false);
-      this.cameToRest = this.time < mostTime;
     }
+    this.cameToRest = this.speed <= last;
   }
 
   /** One step of `size` (s, or m/s of speed lost), cut where a wheel pair lets go. */
   #advance(size: number, byTime: boolean): void {
     let left = size;
     while (left > 1e-9 * size) {
+      if (!byTime && this.deceleration < (left > nearlyRest ? leastDeceleration : 0)) return;
       this.#tryStep(left, byTime);
-      if (!byTime && this.#step.endDeceleration < leastDeceleration) {
+      if (!byTime && left > nearlyRest && this.#step.endDeceleration < leastDeceleration) {
         this.#advance(longestStep / this.#refinement, true);
         return;
       }
@@ -217,10 +221,11 @@ export class StopMarch {
     const step = this.#step;
     const pressure = this.rise.at(this.time + step.duration);
     step.endDeceleration = this.car.solve(step.endSpeed, pressure, guess);
-    const sum = step.startDeceleration + step.endDeceleration;
     if (this.#byTime) {
-      step.endSpeed = step.startSpeed - 0.5 * step.duration * sum;
+      const sum = step.startDeceleration + step.endDeceleration;
+      step.endSpeed = Math.max(0, step.startSpeed - 0.5 * step.duration * sum);
     } else {
+      const sum = Math.max(step.startDeceleration + step.endDeceleration, 0.1 * step.startDeceleration);
       step.duration = (2 * (step.startSpeed - step.endSpeed)) / sum;
     }
     step.measure();

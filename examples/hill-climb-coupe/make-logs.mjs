@@ -52,7 +52,9 @@ function makeDay(job, day) {
     const entry = (60.3 + 0.45 * random.normal()) * milesPerHour;
     clock = drive(add, clock, entry);
     const { summary, trace } = brake(job, day, run, entry, random);
-    for (let i = 0; i < trace.time.length; i += 1) add(clock + 0.001 + trace.time[i], trace.speed[i], 1);
+    const isNew = (i) => i === 0 || trace.time[i] - trace.time[i - 1] > 1e-6;
+    for (let i = 0; i < trace.time.length; i += 1)
+      if (isNew(i)) add(clock + 0.001 + trace.time[i], trace.speed[i], 1);
     clock += 0.001 + trace.time[trace.time.length - 1];
     truth.push({ run: run + 1, entrySpeed_m_s: entry, distance_m: summary.distance });
     clock = stand(add, clock, 4 + 2 * random.uniform());

@@ -56,8 +56,6 @@ export function traceStop(input: StopInput): TracedStop {
   const march = new StopMarch(traceLayers);
   const nodes: number[][] = [];
   march.start({ ...input, refinement: traceRefinement * (input.refinement ?? 1) }, true, (at) => {
-    // A wheel pair that lets go makes two nodes of one moment; the state after it is the one that goes on.
-    if (nodes.length > 0 && at.time <= nodes[nodes.length - 1]![0]!) nodes.pop();
     nodes.push(readNode(at));
   });
   march.run();

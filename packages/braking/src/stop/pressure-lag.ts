@@ -38,7 +38,7 @@ const boosterLags: Readonly<Record<Booster['kind'], number>> = { none: 0, vacuum
  * @throws OutOfRangeError where an input cannot be
  * Source: [common-practice]
  * @example
- * pressureLag({ setUp: exampleSetUp, frontPressure: 5e6, rearPressure: 3.7e6 }) // => 0.0517
+ * pressureLag({ setUp: exampleSetUp, frontPressure: 5e6, rearPressure: 3.7e6 }) // => 0.0526058
  */
 export function pressureLag({ setUp, frontPressure, rearPressure }: PressureLagInput): number {
   const front = lineLag(setUp.frontBrake, setUp.fluid, frontPressure);

@@ -19,8 +19,6 @@ export interface StopLedger {
  *
  * @returns J, all zero
  * Source: [geometry]
- * @example
- * emptyLedger().pads // => 0
  */
 export function emptyLedger(): StopLedger {
   return {

@@ -31,7 +31,7 @@ export interface IdealStop {
  * @throws OutOfRangeError where an input cannot be
  * Source: [geometry]
  * @example
- * idealStop({ speed: 26.8224, friction: 1 }).distance // => 36.6811
+ * idealStop({ speed: 26.8224, friction: 1 }).distance // => 36.6813
  */
 export function idealStop({ speed, friction, dragOverMass = 0 }: IdealStopInput): IdealStop {
   requireRange('speed', speed, 'm/s', 0, 150);

@@ -30,7 +30,7 @@ export interface LinearBuildUpStop {
  * @throws OutOfRangeError where an input cannot be
  * Source: [geometry]
  * @example
- * linearBuildUpStop({ speed: 27.7778, buildUpTime: 0.4, deceleration: 8.5 }).distance // => 50.8869
+ * linearBuildUpStop({ speed: 27.7778, buildUpTime: 0.4, deceleration: 8.5 }).distance // => 50.8875
  */
 export function linearBuildUpStop({
   speed,

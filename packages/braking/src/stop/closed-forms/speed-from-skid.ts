@@ -20,7 +20,7 @@ export interface SkidInput {
  * @throws OutOfRangeError where an input cannot be
  * Source: [skid-speed]
  * @example
- * speedFromSkid({ distance: 12.192, friction: 0.7 }) // => 12.9386
+ * speedFromSkid({ distance: 12.192, friction: 0.7 }) // => 12.9378
  */
 export function speedFromSkid({ distance, friction }: SkidInput): number {
   requireRange('skid length', distance, 'm', 0, 10_000);

@@ -97,6 +97,7 @@ function warningsOf(
   const order = rearFirst({
     id,
     title,
+    antilock: settled.setUp.antilock,
     found: rearFirstRange(settled, startPads(settled)),
     hot,
     share: prediction.balance.rearFirstShare,

@@ -1,10 +1,12 @@
-import type { RearFirstDecelerations } from '@standstill/braking';
+import type { Antilock, RearFirstDecelerations } from '@standstill/braking';
 import type { Warning } from '../../results/warning.ts';
 import { percent } from '../../words/percent.ts';
 
 interface RearFirstInput {
   readonly id: string;
   readonly title: string;
+  /** What the car has against locking, all of it taken as failed. */
+  readonly antilock: Antilock;
   /** Where the rear locks first with the central values, on any road up to dry grip; null where it never does. */
   readonly found: RearFirstDecelerations | null;
   /** The same at the temperatures of the repeated stops, and from which stop on; null where it never does. */
@@ -31,16 +33,18 @@ export const rearFirstShares = { caution: 0.02, word: 0.05, danger: 0.25 } as co
  * @param input - set-up; decelerations over g, 1; shares of the draws, 1
  * @returns a danger where the central values or a quarter of the draws show it, a caution where few do, else null
  */
-export function rearFirst({ id, title, found, hot, share, shareHot }: RearFirstInput): Warning | null {
+export function rearFirst(input: RearFirstInput): Warning | null {
+  const { id, title, found, hot, share, shareHot } = input;
+  const failed = withoutHelp(input.antilock);
   const about = { severity: 'danger', about: id } as const;
-  if (found !== null) return { code: 'rear-locks-first', ...about, message: cold(title, found) };
-  if (hot !== null) return { code: 'rear-locks-first-hot', ...about, message: inRow(title, hot) };
+  if (found !== null) return { code: 'rear-locks-first', ...about, message: cold(title, found, failed) };
+  if (hot !== null) return { code: 'rear-locks-first-hot', ...about, message: inRow(title, hot, failed) };
   const most = Math.max(share, shareHot ?? 0);
   if (most < rearFirstShares.caution) return null;
   const severity = most >= rearFirstShares.danger ? 'danger' : 'caution';
   const shares = `in ${percent(share)} of what the spreads allow${hotShare(share, shareHot)}`;
   const message =
-    `${title}: the rear wheels may lock before the front ones with ABS and EBD failed (${shares}). ` +
+    `${title}: the rear wheels may lock before the front ones${failed} (${shares}). ` +
     (severity === 'danger'
       ? 'Do not drive it hard before what decides it is measured: pad friction, load shares, valve.'
       : 'Measure what decides it: pad friction, load shares, valve.');
@@ -54,18 +58,25 @@ function hotShare(share: number, shareHot: number | null): string {
 
 const spins = 'A car whose rear wheels lock first spins. Do not drive it like this:';
 
-function cold(title: string, range: RearFirstDecelerations): string {
+function cold(title: string, range: RearFirstDecelerations, failed: string): string {
   return (
-    `${title}: the REAR wheels lock first ${where(range)} with ABS and EBD failed. ${spins} ` +
+    `${title}: the REAR wheels lock first ${where(range)}${failed}. ${spins} ` +
     'change the rear brakes, the valve or the front brakes until the front locks first.'
   );
 }
 
-function inRow(title: string, { stop, of, range }: RearFirstHot): string {
+function inRow(title: string, { stop, of, range }: RearFirstHot, failed: string): string {
   return (
-    `${title}: from stop ${stop} of ${of} on the pads are so hot that the REAR wheels lock first ${where(range)} with ABS and EBD failed. ` +
+    `${title}: from stop ${stop} of ${of} on the pads are so hot that the REAR wheels lock first ${where(range)}${failed}. ` +
     `${spins} the front brakes fade before the rear ones; change pads, rotors or the valve until the front locks first hot as well.`
   );
+}
+
+/** No words of what the car does not have. */
+function withoutHelp(antilock: Antilock): string {
+  if (antilock.kind === 'threshold')
+    return antilock.electronicRearLimit ? ' with ABS and EBD failed' : ' with ABS failed';
+  return antilock.electronicRearLimit ? ' with EBD failed' : '';
 }
 
 function where({ lowest, highest }: RearFirstDecelerations): string {

@@ -137,7 +137,7 @@ describe('compare', () => {
       /^The job says that after\.csv \(run "after"\) was driven with "four-wheel-kit-with-valve", not with "front-kit"/,
     );
     expect(sentence).toMatch(
-      /^From 60 mph the car now stops 21 to 27 ft shorter, but the tires were changed and the day was different too; /,
+      /^From 60 mph the car now stops 20 to 26 ft shorter, but the tires were changed and the day was different too; /,
     );
     const right = JSON.parse(run(...words, '--json').out) as { warnings: readonly string[] };
     expect(right.warnings.join('\n')).not.toMatch(/was driven with/);

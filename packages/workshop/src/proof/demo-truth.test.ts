@@ -42,7 +42,7 @@ it('holds what was put into the demo logs: both means and the difference inside 
   });
   if (result.kind !== 'comparison') throw new Error(result.sentence);
   expect([trueMean('before'), trueMean('after')].map((value) => (value / 0.3048).toFixed(1))).toEqual([
-    '157.9',
+    '157.8',
     '134.9',
   ]);
   for (const side of ['before', 'after'] as const) {

@@ -85,8 +85,20 @@ describe('draws', () => {
   });
 });
 
+/**
+ * What a rounding of the inputs may move: nothing that can be seen in what is worked out in closed form, and 1e-6 in a stop,
+ * whose steps are cut where a wheel lets go (the model's stated truth).
+ */
+const agreement = {
+  pedalTravel_m: 1e-10,
+  frontLinePressure_Pa: 1e-10,
+  distance_m: 1e-6,
+  time_s: 1e-6,
+  frontRotorPeak_C: 1e-6,
+} as const;
+
 describe('units', () => {
-  it('do not matter: the same job in other spellings predicts the same to 1e-10', () => {
+  it('do not matter: the same job in other spellings predicts the same', () => {
     fc.assert(
       fc.property(fc.infiniteStream(fc.nat({ max: 1000 })), (picks) => {
         const other = predict(jobOf(respelled(document, picks)), { draws: 6 });
@@ -94,15 +106,10 @@ describe('units', () => {
         other.setUps.forEach((setUp, index) => {
           const original = same.setUps[index];
           expect(setUp.limitedBy).toBe(original?.limitedBy);
-          for (const key of [
-            'distance_m',
-            'time_s',
-            'pedalTravel_m',
-            'frontLinePressure_Pa',
-            'frontRotorPeak_C',
-          ] as const) {
+          for (const [key, tolerance] of Object.entries(agreement)) {
+            const [ours, theirs] = [setUp, original].map((one) => one?.[key as keyof typeof agreement]);
             for (const end of ['value', 'low', 'high'] as const)
-              close(setUp[key][end], original?.[key][end] ?? NaN);
+              close(ours?.[end] ?? NaN, theirs?.[end] ?? NaN, tolerance);
           }
         });
       }),
@@ -111,8 +118,8 @@ describe('units', () => {
   });
 });
 
-function close(value: number, expected: number): void {
-  expect(Math.abs(value - expected)).toBeLessThanOrEqual(1e-10 * Math.abs(expected));
+function close(value: number, expected: number, tolerance: number): void {
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance * Math.abs(expected));
 }
 
 function jobOf(value: unknown): Job {

@@ -8,7 +8,7 @@ import { WheelKeeper } from './wheel-keeper.ts';
 const mostPasses = 80;
 const newtonPasses = 12;
 /** Change of deceleration, relative, over which forces may be carried along their slopes. */
-const smallChange = 2e-3;
+const smallChange = 3e-4;
 /** m/s²: a bracket this narrow holds a bend of the forces, which no pass will find better. */
 const leastBracket = 1e-9;
 

@@ -19,7 +19,8 @@ export default defineConfig({
             '**/*.{law,pin,long}.test.ts',
             '**/*.browser.test.ts',
           ],
-          testTimeout: 30_000,
+          setupFiles: ['tests/fixed-seed.ts'],
+          testTimeout: 90_000,
         },
       },
       {
@@ -28,7 +29,8 @@ export default defineConfig({
           name: 'law',
           include: [`${rooms}/**/*.law.test.ts`],
           exclude: ['**/node_modules/**', '**/dist/**'],
-          testTimeout: 60_000,
+          setupFiles: ['tests/fixed-seed.ts'],
+          testTimeout: 240_000,
         },
       },
       {

@@ -4,7 +4,11 @@ export interface SurfaceClass {
   readonly title: string;
   /** λ_μ, 1, factor on the tire's dry peak friction. */
   readonly factor: ClassValue;
+  /** m, depth of standing water. */
+  readonly waterDepth: ClassValue;
 }
+
+const noWater: ClassValue = { value: 0, spread: 0, known: 'assumed', note: 'No film of water.' };
 
 /**
  * Road surfaces as a factor on the tire's dry peak friction. One factor is a coarse thing on water: grip there falls
@@ -15,6 +19,7 @@ export interface SurfaceClass {
 export const surfaceClasses = {
   dry: {
     title: 'Dry, clean asphalt',
+    waterDepth: noWater,
     factor: {
       value: 1,
       spread: 0.04,
@@ -24,6 +29,7 @@ export const surfaceClasses = {
   },
   worn: {
     title: 'Dry, polished or dusty asphalt',
+    waterDepth: noWater,
     factor: {
       value: 0.88,
       spread: 0.06,
@@ -33,6 +39,7 @@ export const surfaceClasses = {
   },
   damp: {
     title: 'Damp asphalt, no film of water',
+    waterDepth: noWater,
     factor: {
       value: 0.78,
       spread: 0.08,
@@ -42,6 +49,7 @@ export const surfaceClasses = {
   },
   wet: {
     title: 'Wet asphalt, 1 mm of water',
+    waterDepth: noWater,
     factor: {
       value: 0.62,
       spread: 0.1,

@@ -14,6 +14,8 @@ export interface TireClass {
   readonly peakSlip: ClassValue;
   /** C_κ / F_peak, 1. */
   readonly slipStiffness: ClassValue;
+  /** σ, m. */
+  readonly relaxationLength: ClassValue;
 }
 
 const practice =
@@ -28,6 +30,13 @@ const nominalLoad: ClassValue = {
   spread: 0,
   known: 'assumed',
   note: 'The load at which the class friction is taken to hold; a definition, so without spread.',
+};
+
+const relaxationLength: ClassValue = {
+  value: 0.2,
+  spread: 0.07,
+  known: 'from memory',
+  note: 'Lengthwise, about two thirds of a rolling radius; stiff low tires relax over a shorter way.',
 };
 
 function loadSensitivity(value: number): ClassValue {
@@ -53,6 +62,7 @@ export const tireClasses = {
     slideRatio: inPractice(0.78, 0.05),
     peakSlip: inPractice(0.11, 0.02),
     slipStiffness: inPractice(22, 3),
+    relaxationLength,
   },
   sportyRoad: {
     title: 'Sporty road tire',
@@ -62,6 +72,7 @@ export const tireClasses = {
     slideRatio: inPractice(0.8, 0.05),
     peakSlip: inPractice(0.1, 0.015),
     slipStiffness: inPractice(25, 3),
+    relaxationLength,
   },
   semiSlick: {
     title: 'Semi-slick tire, road-legal',
@@ -71,5 +82,6 @@ export const tireClasses = {
     slideRatio: inPractice(0.82, 0.05),
     peakSlip: inPractice(0.09, 0.015),
     slipStiffness: inPractice(29, 4),
+    relaxationLength,
   },
 } as const satisfies Readonly<Record<string, TireClass>>;

@@ -28,6 +28,13 @@ export const anyCar: fc.Arbitrary<Car> = fc.record({
   rollingResistance: between(0, 0.03),
   frontWheelInertia: between(0.4, 3),
   rearWheelInertia: between(0.4, 3),
+  frontTrack: between(1.2, 1.8),
+  rearTrack: between(1.2, 1.8),
+  pitchFrequency: between(0.9, 3),
+  pitchDamping: between(0.15, 0.8),
+  drivelineInertia: fc.oneof(fc.constant(0), between(0, 8)),
+  engineDrag: fc.oneof(fc.constant(0), between(0, 150)),
+  frontDriveShare: fc.constantFrom(0, 0.5, 1),
 });
 
 export const anyTire: fc.Arbitrary<Tire> = fc.record({
@@ -37,6 +44,8 @@ export const anyTire: fc.Arbitrary<Tire> = fc.record({
   slideRatio: between(0.6, 0.9),
   peakSlip: between(0.06, 0.2),
   slipStiffness: between(18, 40),
+  relaxationLength: between(0.08, 0.5),
+  treadDepth: between(0.0016, 0.008),
   rollingRadius: between(0.25, 0.42),
 });
 
@@ -189,6 +198,7 @@ export const anySetUp: fc.Arbitrary<SetUp> = fc.record({
 
 export const anyRoad: fc.Arbitrary<Road> = fc.record({
   surfaceFactor: between(0.1, 1.2),
+  waterDepth: fc.constant(0),
   grade: between(-0.2, 0.2),
   airDensity: between(0.7, 1.4),
   airTemperature: between(-20, 45),

@@ -22,4 +22,18 @@ export interface Car {
   readonly frontWheelInertia: number;
   /** J_r, kg m², ONE rear wheel with tire and rotor. */
   readonly rearWheelInertia: number;
+  /** t_f, m, between the middles of the front tires. */
+  readonly frontTrack: number;
+  /** t_r, m, between the middles of the rear tires. */
+  readonly rearTrack: number;
+  /** f_θ, Hz, undamped pitch of the body on its springs. */
+  readonly pitchFrequency: number;
+  /** ζ, damping over critical damping of that pitch, 1. */
+  readonly pitchDamping: number;
+  /** J_d, kg m² at the driven wheels, all together, of what turns with them: gearbox and engine where the clutch stays in. */
+  readonly drivelineInertia: number;
+  /** N m at the driven wheels, all together, by which the engine holds back; 0 with the clutch out. */
+  readonly engineDrag: number;
+  /** Share of driveline and engine drag on the front axle, 1: 1 front drive, 0 rear drive. */
+  readonly frontDriveShare: number;
 }

@@ -16,6 +16,13 @@ const car: Car = {
   rollingResistance: 0.012,
   frontWheelInertia: 1,
   rearWheelInertia: 0.9,
+  frontTrack: 1.44,
+  rearTrack: 1.44,
+  pitchFrequency: 1.4,
+  pitchDamping: 0.35,
+  drivelineInertia: 0,
+  engineDrag: 0,
+  frontDriveShare: 0,
 };
 
 const tire: Tire = {
@@ -25,6 +32,8 @@ const tire: Tire = {
   slideRatio: 0.8,
   peakSlip: 0.1,
   slipStiffness: 22,
+  relaxationLength: 0.2,
+  treadDepth: 0.007,
   rollingRadius: 0.31,
 };
 
@@ -120,4 +129,10 @@ export const exampleSetUp: SetUp = {
 };
 
 /** A dry, level road at 20 °C near sea level, for examples and tests. */
-export const exampleRoad: Road = { surfaceFactor: 1, grade: 0, airDensity: 1.2, airTemperature: 20 };
+export const exampleRoad: Road = {
+  surfaceFactor: 1,
+  waterDepth: 0,
+  grade: 0,
+  airDensity: 1.2,
+  airTemperature: 20,
+};

@@ -12,6 +12,10 @@ export interface Tire {
   readonly peakSlip: number;
   /** C_κ / F_peak, slip stiffness over peak force, 1 (per unit slip). */
   readonly slipStiffness: number;
+  /** σ, m, relaxation length: how far the tire rolls until its force has followed the slip to 63 %. */
+  readonly relaxationLength: number;
+  /** m, tread left; 8 mm is new, 1.6 mm worn out. It matters on water alone. */
+  readonly treadDepth: number;
   /** r, m, rolling radius; also the arm of the brake force. */
   readonly rollingRadius: number;
 }

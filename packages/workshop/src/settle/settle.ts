@@ -40,11 +40,11 @@ export function settle(job: Job, setUpId: string, draw: Draw = central, override
   const jobSetUp = job.setUps.find(({ id }) => id === setUpId);
   if (jobSetUp === undefined) throw new RangeError(`the job has no set-up "${setUpId}"`);
   const conditions = settleFacts(job.conditions.facts, draw);
-  const { grade, airTemperature, surfaceFactor, altitude } = conditions;
+  const { grade, airTemperature, surfaceFactor, waterDepth, altitude } = conditions;
   const density = airDensity({ altitude, temperature: airTemperature });
   return {
     setUp: settleSetUp(job, jobSetUp, draw, altitude),
-    road: { surfaceFactor, grade, airTemperature, airDensity: density },
+    road: { surfaceFactor, waterDepth, grade, airTemperature, airDensity: density },
     foot: { force: overrides.pedalForce ?? conditions.pedalForce, rampTime: conditions.pedalRamp },
     speed: overrides.speed ?? conditions.speed,
     startTemperature: conditions.startTemperature,

@@ -6,7 +6,10 @@ interface CarClassValue {
   readonly spread: number;
 }
 
-type AssumableCarFact = Exclude<keyof typeof carFacts, 'mass' | 'wheelbase'>;
+type AssumableCarFact = Exclude<
+  keyof typeof carFacts,
+  'mass' | 'wheelbase' | 'drivelineInertia' | 'engineDrag'
+>;
 
 export interface CarClass {
   readonly title: string;
@@ -18,6 +21,8 @@ const everyCar = {
   frontLiftArea: { value: 0.05, spread: 0.06 },
   rearLiftArea: { value: 0.08, spread: 0.06 },
   rollingResistance: { value: 0.012, spread: 0.002 },
+  pitchFrequency: { value: 1.5, spread: 0.2 },
+  pitchDamping: { value: 0.35, spread: 0.08 },
 } as const;
 
 function inertia(value: number): CarClassValue {
@@ -33,6 +38,9 @@ export const carClasses = {
     title: 'two-seat coupe or roadster, engine in front',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.44, spread: 0.04 },
+      rearTrack: { value: 1.44, spread: 0.04 },
+      frontDriveShare: { value: 0, spread: 0 },
       centerOfGravityHeight: { value: 0.47, spread: 0.03 },
       frontLoadShare: { value: 0.52, spread: 0.02 },
       dragArea: { value: 0.62, spread: 0.06 },
@@ -44,6 +52,9 @@ export const carClasses = {
     title: 'two-seat car, engine behind the seats',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.5, spread: 0.04 },
+      rearTrack: { value: 1.5, spread: 0.04 },
+      frontDriveShare: { value: 0, spread: 0 },
       centerOfGravityHeight: { value: 0.45, spread: 0.03 },
       frontLoadShare: { value: 0.42, spread: 0.02 },
       dragArea: { value: 0.62, spread: 0.06 },
@@ -55,6 +66,9 @@ export const carClasses = {
     title: 'compact car, front-wheel drive',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.48, spread: 0.04 },
+      rearTrack: { value: 1.48, spread: 0.04 },
+      frontDriveShare: { value: 1, spread: 0 },
       centerOfGravityHeight: { value: 0.53, spread: 0.03 },
       frontLoadShare: { value: 0.61, spread: 0.02 },
       dragArea: { value: 0.68, spread: 0.06 },
@@ -66,6 +80,9 @@ export const carClasses = {
     title: 'sedan or wagon',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.55, spread: 0.04 },
+      rearTrack: { value: 1.55, spread: 0.04 },
+      frontDriveShare: { value: 0, spread: 0 },
       centerOfGravityHeight: { value: 0.55, spread: 0.03 },
       frontLoadShare: { value: 0.55, spread: 0.03 },
       dragArea: { value: 0.66, spread: 0.06 },
@@ -77,6 +94,9 @@ export const carClasses = {
     title: 'sport utility or pickup',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.62, spread: 0.04 },
+      rearTrack: { value: 1.62, spread: 0.04 },
+      frontDriveShare: { value: 0, spread: 0 },
       centerOfGravityHeight: { value: 0.68, spread: 0.05 },
       frontLoadShare: { value: 0.56, spread: 0.03 },
       dragArea: { value: 1.0, spread: 0.12 },
@@ -88,6 +108,9 @@ export const carClasses = {
     title: 'passenger car of no stated class',
     facts: {
       ...everyCar,
+      frontTrack: { value: 1.52, spread: 0.04 },
+      rearTrack: { value: 1.52, spread: 0.04 },
+      frontDriveShare: { value: 0.5, spread: 0 },
       centerOfGravityHeight: { value: 0.53, spread: 0.06 },
       frontLoadShare: { value: 0.55, spread: 0.05 },
       dragArea: { value: 0.7, spread: 0.12 },

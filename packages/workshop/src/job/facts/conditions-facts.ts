@@ -10,6 +10,14 @@ export const conditionsFacts = {
     example: '0.95',
     spread: 'friction',
   },
+  waterDepth: {
+    title: 'Depth of water on the road',
+    kind: 'part-length',
+    low: 0,
+    high: 0.002,
+    example: '0.5 mm',
+    spread: 'property',
+  },
   grade: { title: 'Grade', kind: 'share', low: -0.3, high: 0.3, example: '2 %', spread: 'chosen' },
   altitude: {
     title: 'Altitude',

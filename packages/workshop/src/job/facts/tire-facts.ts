@@ -57,4 +57,20 @@ export const tireFacts = {
     example: '20',
     spread: 'property',
   },
+  relaxationLength: {
+    title: 'Relaxation length',
+    kind: 'car-length',
+    low: 0.02,
+    high: 1,
+    example: '8 in',
+    spread: 'property',
+  },
+  treadDepth: {
+    title: 'Tread left',
+    kind: 'part-length',
+    low: 0,
+    high: 0.02,
+    example: '7 mm',
+    spread: 'property',
+  },
 } as const satisfies Facts;

@@ -5,6 +5,7 @@ import { carFacts } from '../facts/car-facts.ts';
 import type { Job } from '../job.ts';
 import { classOf } from './class-of.ts';
 import { fillFacts } from './fill-facts.ts';
+import { practice } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
 
 /** The car with every fact known. */
@@ -36,6 +37,13 @@ export function resolveCar(filler: Filler, car: CarDocument): Job['car'] {
       rollingResistance: from('rollingResistance'),
       frontWheelInertia: from('frontWheelInertia'),
       rearWheelInertia: from('rearWheelInertia'),
+      frontTrack: from('frontTrack'),
+      rearTrack: from('rearTrack'),
+      pitchFrequency: from('pitchFrequency'),
+      pitchDamping: from('pitchDamping'),
+      drivelineInertia: () => practice(0, 0, 'a stop with the clutch out or the box in neutral'),
+      engineDrag: () => practice(0, 0, 'a stop with the clutch out or the box in neutral'),
+      frontDriveShare: from('frontDriveShare'),
     },
   });
   return { name: car.name, className: car.class ?? null, facts };

@@ -20,6 +20,7 @@ export function resolveConditions(filler: Filler, conditions: ConditionsDocument
     path,
     fallbacks: {
       surfaceFactor: () => fromClass(surfaceClass.title, surfaceClass.factor),
+      waterDepth: () => fromClass(surfaceClass.title, surfaceClass.waterDepth),
       grade: () => practice(0, 0, 'a level road'),
       altitude: () => practice(0, 0, 'near sea level'),
       airTemperature: () => practice(20, 0, 'a mild day'),

@@ -7,7 +7,7 @@ import type { DocumentPath } from '../reading/position.ts';
 import { shown } from '../reading/shown.ts';
 import { classOf } from './class-of.ts';
 import { fillFacts } from './fill-facts.ts';
-import { fromClass } from './filler.ts';
+import { fromClass, practice } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
 import type { PartOf } from './part-of.ts';
 import { rollingRadiusOfSize } from './tire-size.ts';
@@ -36,6 +36,8 @@ export function resolveTire(filler: Filler, id: string, part: PartOf<'tire'>): T
       slideRatio: () => fromClass(found.title, found.slideRatio),
       peakSlip: () => fromClass(found.title, found.peakSlip),
       slipStiffness: () => fromClass(found.title, found.slipStiffness),
+      relaxationLength: () => fromClass(found.title, found.relaxationLength),
+      treadDepth: () => practice(0.006, 0.001, 'a tread about half worn'),
     },
   });
   return { kind: 'tire', id, title: part.title, className: part.class ?? null, facts };

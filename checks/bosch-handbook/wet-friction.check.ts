@@ -1,8 +1,17 @@
 import { wetPeakFactor } from '@standstill/braking';
 import { published } from '../published.ts';
 
+/** m; the source gives 1.6 mm for worn and no figure for new. */
+const treadDepths = { new: 0.008, worn: 0.0016 };
+
 /** Friction as printed, from the printed dry friction times our factor. */
 for (const [id, speed, tread, depth, dry, printed] of [
+  ['8-02a', 50, 'new', 0.2, 0.85, 0.65],
+  ['8-02b', 90, 'new', 0.2, 0.8, 0.6],
+  ['8-02c', 130, 'new', 0.2, 0.75, 0.55],
+  ['8-02d', 50, 'worn', 0.2, 1, 0.5],
+  ['8-02e', 90, 'worn', 0.2, 0.95, 0.2],
+  ['8-02f', 130, 'worn', 0.2, 0.9, 0.2],
   ['8-03a', 50, 'new', 1, 0.85, 0.55],
   ['8-03b', 90, 'new', 1, 0.8, 0.3],
   ['8-03c', 130, 'new', 1, 0.75, 0.2],
@@ -27,6 +36,7 @@ for (const [id, speed, tread, depth, dry, printed] of [
       basis: 'R',
       evidence: 'transcription',
     },
-    () => dry * wetPeakFactor({ speed: speed / 3.6, waterDepth: depth / 1000, treadWorn: tread === 'worn' }),
+    () =>
+      dry * wetPeakFactor({ speed: speed / 3.6, waterDepth: depth / 1000, treadDepth: treadDepths[tread] }),
   );
 }

@@ -48,6 +48,8 @@ export * from './tire/magic-formula.ts';
 export * from './tire/curve-through-peak.ts';
 export * from './tire/slide-ratio-range.ts';
 export * from './tire/slip-curve.ts';
+export * from './tire/held-wet-factor.ts';
+export * from './tire/water-grip.ts';
 export * from './tire/wet-peak-factor.ts';
 export * from './foot-to-pressure/vacuum-at-altitude.ts';
 export * from './balance/pad-temperatures.ts';

@@ -1,0 +1,73 @@
+import { OutOfRangeError } from '../refuse/out-of-range-error.ts';
+import { requireRange } from '../refuse/require-range.ts';
+import { latinHypercube } from './latin-hypercube.ts';
+import { scrambledDirections } from './scrambled-directions.ts';
+import type { SobolColumn } from './scrambled-directions.ts';
+import { sobolDimensions, sobolDirections } from './sobol-directions.ts';
+
+export interface SobolPlan {
+  /** n, how many draws; a power of two keeps them balanced. */
+  readonly draws: number;
+  /** One name for each dimension, no two alike; the first ones get the sequence's best dimensions. */
+  readonly keys: readonly string[];
+  /** Any finite number; it counts only where `scramble` is not false. */
+  readonly seed: number;
+  /** False for the plain sequence, which starts at zero; true where left out. */
+  readonly scramble?: boolean;
+}
+
+/**
+ * Draws that fill all dimensions together more evenly than chance does: Sobol's low-discrepancy sequence.
+ *
+ * Among 2^k draws every one of 2^k equal slices of each dimension is hit exactly once, as in a Latin hypercube, and
+ * pairs and triples of dimensions are filled evenly as well. Dimensions beyond the 337 that have direction numbers are
+ * filled by a Latin hypercube.
+ *
+ * Equation: x_i = ⊕ of v_k over the bits of the Gray code of i, by random linear scramble and shift of bits
+ * Valid: up to 2^32 draws.
+ *
+ * @param plan - number of draws, names of the dimensions, seed
+ * @returns n × d numbers in 0 (included) to 1 (excluded), row by row: draw i, dimension j at i d + j
+ * @throws OutOfRangeError where there is no draw, or two names are alike
+ * Source: [joe-kuo-2008], [matousek-1998]
+ * @example
+ * sobolSequence({ draws: 4, keys: ['mass', 'grip'], seed: 1, scramble: false })[5] // => 0.25
+ */
+export function sobolSequence(plan: SobolPlan): Float64Array {
+  const { draws, keys, seed, scramble = true } = plan;
+  requireRange('number of draws', draws, '', 1, 1e9);
+  const different = new Set(keys).size;
+  if (different !== keys.length)
+    throw new OutOfRangeError('different names', different, '', keys.length, keys.length);
+  const table = new Float64Array(draws * keys.length);
+  keys.slice(0, sobolDimensions).forEach((key, dimension) => {
+    const column: SobolColumn = scramble
+      ? scrambledDirections(dimension, seed, key)
+      : { directions: sobolDirections(dimension), shift: 0 };
+    fillColumn(table, keys.length, dimension, column);
+  });
+  const beyond = keys.slice(sobolDimensions);
+  if (beyond.length > 0) fillBeyond(table, keys.length, latinHypercube({ draws, keys: beyond, seed }));
+  return table;
+}
+
+/** Each point differs from the one before it by one direction: that of the lowest zero bit of its number. */
+function fillColumn(
+  table: Float64Array,
+  width: number,
+  dimension: number,
+  { directions, shift }: SobolColumn,
+): void {
+  let point = shift;
+  for (let i = 0, at = dimension; at < table.length; i += 1, at += width) {
+    table[at] = (point >>> 0) / 4294967296;
+    point ^= directions[31 - Math.clz32(~i & (i + 1))]!;
+  }
+}
+
+function fillBeyond(table: Float64Array, width: number, rest: Float64Array): void {
+  const narrow = width - sobolDimensions;
+  for (let i = 0; i * width < table.length; i += 1) {
+    for (let j = 0; j < narrow; j += 1) table[i * width + sobolDimensions + j] = rest[i * narrow + j]!;
+  }
+}

@@ -1,3 +1,4 @@
+import type { PistonMaterialId } from '@standstill/braking';
 import type { Filling } from './filling.ts';
 import type { Known } from './known.ts';
 import type { PartSlot } from './document/part-slots.ts';
@@ -5,6 +6,7 @@ import type { RunDocument } from './document/job-document.ts';
 import type { carFacts } from './facts/car-facts.ts';
 import type { conditionsFacts } from './facts/conditions-facts.ts';
 import type * as facts from './facts/part-facts.ts';
+import type { TireSize } from './resolve/tire-size.ts';
 
 /** A table of facts with every value known. */
 export type KnownFacts<F> = { readonly [K in keyof F]: Known };
@@ -56,6 +58,8 @@ interface PartAbout {
 
 export type TirePart = PartAbout & {
   readonly kind: 'tire';
+  /** What the size on the sidewall says; null where none is given. */
+  readonly size: TireSize | null;
   readonly facts: KnownFacts<typeof facts.tireFacts>;
 };
 export type PedalPart = PartAbout & {
@@ -101,6 +105,7 @@ export type CaliperPart = PartAbout & {
   readonly kind: 'caliper';
   readonly type: 'floating' | 'fixed';
   readonly pistons: readonly Known[];
+  readonly pistonMaterial: PistonMaterialId;
   readonly facts: KnownFacts<typeof facts.caliperFacts>;
 };
 export type PadPart = PartAbout & {

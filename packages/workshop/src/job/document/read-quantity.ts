@@ -107,14 +107,17 @@ function readSpread(
   const dimension = quantityKinds[fact.kind].dimension;
   const ofValue = fact.kind !== 'share' && typeof written === 'string' && /%\s*$/.test(written);
   const percent = ofValue ? parseQuantity(written, 'ratio') : null;
-  if (percent?.ok === true && percent.value >= 0) return percent.value * Math.abs(value);
+  const most = fact.high - fact.low;
+  const share = percent?.ok === true ? percent.value * Math.abs(value) : NaN;
+  if (share >= 0 && share <= most) return share;
   const amount = readAmount(
     written,
     unit,
     dimension === 'temperature' ? 'temperature-difference' : dimension,
   );
-  if (amount.ok && amount.value >= 0) return amount.value;
-  const accepted = 'a spread such as "2 %", or an amount with a unit, not below zero';
+  if (amount.ok && amount.value >= 0 && amount.value <= most) return amount.value;
+  const accepted =
+    'a spread such as "2 %", or an amount with a unit, not below zero and within what the value can be';
   const found = String(written);
   return {
     ok: false,

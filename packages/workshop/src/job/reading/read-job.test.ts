@@ -174,17 +174,17 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'an effective radius outside the rotor',
       changed('radialHeight: 46 mm', 'radialHeight: 130 mm'),
-      '41:19 contradiction: parts.kit-pad.radialHeight is 5.12 in, more than fits between hub and edge of the rotor "kit-rotor"; accepted there is at most 3.79 in',
+      '41:19 contradiction: parts.kit-pad.radialHeight is 5.12 in (130 mm), more than fits between hub and edge of the rotor "kit-rotor"; accepted is at most 3.79 in (96.3 mm)',
     ],
     [
       'a piston wider than its pad',
       changed('[54 mm]', '[90 mm]'),
-      '31:90 contradiction: parts.stock-caliper.pistons[0] is 3.54 in, far wider than the pad "stock-pad" is high (1.77 in)',
+      '31:90 contradiction: parts.stock-caliper.pistons[0] is 3.54 in (90 mm), far wider than the pad "stock-pad" is high, 1.77 in (45 mm); accepted is at most 2.83 in (72 mm)',
     ],
     [
       'pistons larger than the pad',
       changed('[41 mm, 36 mm]', '[60 mm, 60 mm]'),
-      '40:11 contradiction: parts.kit-pad.area is 8.06 in², smaller than the pistons of "kit-caliper" that press on it (pistons are counted on ONE side)',
+      '40:11 contradiction: parts.kit-pad.area is 8.06 in² (52 cm²), smaller than the pistons of "kit-caliper" that press on it (pistons are counted on ONE side); accepted is at least 8.77 in² (56.5 cm²)',
     ],
     [
       'a fact that means nothing there',
@@ -214,7 +214,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'a spread that is none',
       changed('spread: 20 lb', 'spread: 2 furlongs'),
-      '9:9 unreadable-number: car.mass has the spread "2 furlongs"; accepted is a spread such as "2 %", or an amount with a unit, not below zero',
+      '9:9 unreadable-number: car.mass has the spread "2 furlongs"; accepted is a spread such as "2 %", or an amount with a unit, not below zero and within what the value can be',
     ],
     [
       'an id with a space',

@@ -10,7 +10,8 @@ import { fillFacts } from './fill-facts.ts';
 import { fromClass, practice } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
 import type { PartOf } from './part-of.ts';
-import { rollingRadiusOfSize } from './tire-size.ts';
+import { tireSize } from './tire-size.ts';
+import type { TireSize } from './tire-size.ts';
 
 /** A tire with every fact known. */
 export function resolveTire(filler: Filler, id: string, part: PartOf<'tire'>): TirePart {
@@ -23,13 +24,13 @@ export function resolveTire(filler: Filler, id: string, part: PartOf<'tire'>): T
     otherwise: 'road',
     because,
   });
-  const radius = radiusFromSize(filler, part.size, path);
+  const size = statedSize(filler, part.size, path);
   const facts = fillFacts(filler, {
     facts: tireFacts,
     stated: part,
     path,
     fallbacks: {
-      rollingRadius: radius === null ? 'needed' : () => radius,
+      rollingRadius: size === null ? 'needed' : () => radiusFromSize(size),
       peakFriction: () => fromClass(found.title, found.peakFriction),
       nominalLoad: () => fromClass(found.title, found.nominalLoad),
       loadSensitivity: () => fromClass(found.title, found.loadSensitivity),
@@ -40,27 +41,29 @@ export function resolveTire(filler: Filler, id: string, part: PartOf<'tire'>): T
       treadDepth: () => practice(0.006, 0.001, 'a tread about half worn'),
     },
   });
-  return { kind: 'tire', id, title: part.title, className: part.class ?? null, facts };
+  return { kind: 'tire', id, title: part.title, className: part.class ?? null, size, facts };
 }
 
-function radiusFromSize(filler: Filler, size: string | undefined, path: DocumentPath): Fallback | null {
-  if (size === undefined) return null;
-  const value = rollingRadiusOfSize(size);
-  if (value !== null)
-    return {
-      value,
-      spread: 0.01 * value,
-      reason: `from the size ${size}: 97 % of the free radius, common practice`,
-    };
+/** The size as it can be read; null where none is given. */
+function statedSize(filler: Filler, written: string | undefined, path: DocumentPath): TireSize | null {
+  if (written === undefined) return null;
+  const size = tireSize(written);
+  if (size !== null) return size;
   const accepted = 'a size as on the sidewall, such as 205/50 R16';
-  const message = `${pathText(path)}.size is ${shown(size)}; accepted is ${accepted}`;
+  const message = `${pathText(path)}.size is ${shown(written)}; accepted is ${accepted}`;
   filler.findings.push({
     code: 'unreadable-size',
     path: [...path, 'size'],
     at: 'value',
-    found: shown(size),
+    found: shown(written),
     accepted,
     message,
   });
-  return { value: 0.3, spread: 0, reason: 'never used: the job is refused' };
+  // Never used: the job is refused.
+  return { written, rimDiameter: 0.4, freeRadius: 0.3, rollingRadius: 0.3 };
+}
+
+function radiusFromSize({ written, rollingRadius: value }: TireSize): Fallback {
+  const reason = `from the size ${written}: 97 % of the free radius, common practice`;
+  return { value, spread: 0.01 * value, reason };
 }

@@ -30,33 +30,35 @@ export interface AxleVolumesInput {
   readonly fluid: Fluid;
   /** p, Pa, line pressure at this axle. */
   readonly pressure: number;
+  /** n of the trapped air, 1 slow to 1.4 fast; 1 where not given. */
+  readonly airExponent?: number | undefined;
 }
 
 /**
  * Answers how much fluid the two corners of an axle swallow at a line pressure, part by part.
  *
  * Equation: twice `cornerVolumes`, and half of `compressedFluid` and `compressedAir` of the whole system.
- * Assumes: fluid and trapped air lie half at each axle (their place is seldom known); air shrinks slowly.
+ * Assumes: fluid and trapped air lie half at each axle (their place is seldom known); air shrinks slowly unless its
+ * exponent is given.
  * Valid: as `cornerVolumes`.
  *
- * @param input - brake of the axle; fluid of the whole system; p, line pressure, Pa
+ * @param input - brake of the axle; fluid of the whole system; p, line pressure, Pa; n, exponent of the air, 1
  * @returns m³ by part and in all, and whether the hoses are past their stated pressures
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert]
  * @example
  * axleVolumes({ brake: exampleSetUp.frontBrake, fluid: exampleSetUp.fluid, pressure: 5e6 }).total // => 2.42764e-06
  */
-export function axleVolumes({ brake, fluid, pressure }: AxleVolumesInput): AxleVolumes {
+export function axleVolumes({ brake, fluid, pressure, airExponent = 1 }: AxleVolumesInput): AxleVolumes {
   const corner = cornerVolumes({ brake, pressure });
-  const parts = {
-    clearance: 2 * corner.clearance,
-    caliper: 2 * corner.caliper,
-    pads: 2 * corner.pads,
-    hoses: 2 * corner.hose,
-    tubes: 2 * corner.tube,
-    fluid: compressedFluid({ volume: fluid.volume / 2, bulkModulus: fluid.bulkModulus, pressure }),
-    air: compressedAir({ volume: fluid.trappedAir / 2, pressure }),
-  };
-  const total = Object.values(parts).reduce((sum, part) => sum + part, 0);
-  return { ...parts, total, hoseBeyondTable: corner.hoseBeyondTable };
+  const clearance = 2 * corner.clearance;
+  const caliper = 2 * corner.caliper;
+  const pads = 2 * corner.pads;
+  const hoses = 2 * corner.hose;
+  const tubes = 2 * corner.tube;
+  const squeezed = compressedFluid({ volume: fluid.volume / 2, bulkModulus: fluid.bulkModulus, pressure });
+  const air = compressedAir({ volume: fluid.trappedAir / 2, pressure, exponent: airExponent });
+  const total = clearance + caliper + pads + hoses + tubes + squeezed + air;
+  const { hoseBeyondTable } = corner;
+  return { clearance, caliper, pads, hoses, tubes, fluid: squeezed, air, total, hoseBeyondTable };
 }

@@ -1,4 +1,4 @@
-import { linearTable, requireRange } from '@standstill/numerics';
+import { requireRange } from '@standstill/numerics';
 import type { Hose } from '../set-up/hose.ts';
 
 export interface HoseVolume {
@@ -25,14 +25,15 @@ export interface HoseVolume {
 export function hoseVolume(hose: Hose, pressure: number): HoseVolume {
   requireHose(hose);
   requireRange('line pressure', pressure, 'Pa', 0, 60e6);
-  const pressures = [0, ...hose.pressures];
-  const expansions = [0, ...hose.expansions];
+  const { length, pressures, expansions } = hose;
   const last = pressures.length - 1;
-  const slope =
-    (at(expansions, last) - at(expansions, last - 1)) / (at(pressures, last) - at(pressures, last - 1));
-  const over = Math.max(0, pressure - at(pressures, last));
-  const expansion = linearTable(pressures, expansions, pressure) + slope * over;
-  return { volume: hose.length * expansion, beyondTable: over > 0 };
+  let place = 0;
+  while (place < last && at(pressures, place) < pressure) place += 1;
+  const pressureBefore = place === 0 ? 0 : at(pressures, place - 1);
+  const expansionBefore = place === 0 ? 0 : at(expansions, place - 1);
+  const slope = (at(expansions, place) - expansionBefore) / (at(pressures, place) - pressureBefore);
+  const expansion = expansionBefore + slope * (pressure - pressureBefore);
+  return { volume: length * expansion, beyondTable: pressure > at(pressures, last) };
 }
 
 function requireHose(hose: Hose): void {

@@ -49,6 +49,8 @@ export interface PedalTravelInput {
   readonly setUp: SetUp;
   /** F_p, N at the pedal pad. */
   readonly pedalForce: number;
+  /** n of the trapped air, 1 slow to 1.4 fast; 1 where not given. */
+  readonly airExponent?: number | undefined;
 }
 
 /**
@@ -56,23 +58,24 @@ export interface PedalTravelInput {
  *
  * Equation: s = i_p Σ (V / A) + s_0 + c F_p, with V by `axleVolumes` at the pressures of `linePressures` and 1 / A by
  * `travelPerVolume`; nothing at zero force.
- * Assumes: slow push; new fluid position (no knock-back); the booster's own lost motion is in the free play.
+ * Assumes: slow push unless n says otherwise; no knock-back (see `knockedBack`); the booster's own lost motion is in the free play.
  * Valid: line pressure up to 60 MPa.
  *
- * @param input - set-up; F_p, pedal force, N
+ * @param input - set-up; F_p, pedal force, N; n, exponent of the trapped air, 1
  * @returns travel and its parts, m at the pedal pad; share of the travel there is, 1; volumes, m³; stroke left, m
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert]
  * @example
  * pedalTravel({ setUp: exampleSetUp, pedalForce: 200 }).travel // => 0.0522878
  */
-export function pedalTravel({ setUp, pedalForce }: PedalTravelInput): PedalTravel {
+export function pedalTravel({ setUp, pedalForce, airExponent }: PedalTravelInput): PedalTravel {
   requirePedal(setUp);
   const pressures = linePressures({ setUp, pedalForce });
-  const front = axleVolumes({ brake: setUp.frontBrake, fluid: setUp.fluid, pressure: pressures.front });
-  const rear = axleVolumes({ brake: setUp.rearBrake, fluid: setUp.fluid, pressure: pressures.rear });
+  const { fluid, frontBrake, rearBrake } = setUp;
+  const front = axleVolumes({ brake: frontBrake, fluid, pressure: pressures.front, airExponent });
+  const rear = axleVolumes({ brake: rearBrake, fluid, pressure: pressures.rear, airExponent });
   const parts = travelParts(setUp, pedalForce, front, rear);
-  const travel = Object.values(parts).reduce((sum: number, part: number) => sum + part, 0);
+  const travel = sumOf(parts);
   const reserve = strokeReserve({
     masterCylinder: setUp.masterCylinder,
     frontVolume: front.total,
@@ -106,6 +109,11 @@ function travelParts(setUp: SetUp, pedalForce: number, front: AxleVolumes, rear:
     fluid: taken(front.fluid, rear.fluid),
     air: taken(front.air, rear.air),
   };
+}
+
+function sumOf(parts: TravelParts): number {
+  const { freePlay, flex, clearance, caliper, pads, hoses, tubes, fluid, air } = parts;
+  return freePlay + flex + clearance + caliper + pads + hoses + tubes + fluid + air;
 }
 
 function requirePedal({ pedal }: SetUp): void {

@@ -56,7 +56,7 @@ describe('one circuit lost', () => {
   });
 
   it('brakes with what is left, held at the tires', () => {
-    const push = { setUp: exampleSetUp, road: exampleRoad, frontPressure: 9e6, rearPressure: 5e6 };
+    const push = { setUp: exampleSetUp, road: exampleRoad, frontPressure: 12e6, rearPressure: 12e6 };
     const rearOnly = brakedDeceleration({ ...push, live: { front: 0, rear: 1 } });
     // Rear axle at its peak: no more than all of its load at rest, and less as the car pitches.
     const restLoad = 0.44 * 1200 * 9.80665;

@@ -12,6 +12,7 @@ export * from './sample/centered-discrepancy.ts';
 export * from './sample/latin-hypercube-column.ts';
 export * from './sample/latin-hypercube.ts';
 export * from './sample/random-stream.ts';
+export * from './sample/sobol-column.ts';
 export * from './sample/sobol-directions.ts';
 export * from './sample/sobol-sequence.ts';
 export * from './sample/stream-state.ts';

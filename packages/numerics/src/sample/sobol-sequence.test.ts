@@ -3,6 +3,7 @@ import { centeredDiscrepancy } from './centered-discrepancy.ts';
 import { latinHypercube } from './latin-hypercube.ts';
 import { randomStream } from './random-stream.ts';
 import { scrambledDirections } from './scrambled-directions.ts';
+import { sobolColumn } from './sobol-column.ts';
 import { sobolDimensions } from './sobol-directions.ts';
 import { sobolSequence } from './sobol-sequence.ts';
 
@@ -56,6 +57,14 @@ test('a scramble keeps the leading digit of every direction, so that no point is
   directions.forEach((direction, index) => expect(Math.clz32(direction)).toBeLessThanOrEqual(index));
   const points = sobolSequence({ draws: 4096, keys: names(8), seed: 11 });
   expect(new Set(points.filter((_, index) => index % 8 === 7)).size).toBe(4096);
+});
+
+test('a dimension goes on where it stopped', () => {
+  const points = sobolSequence({ draws: 100, keys: ['grip', 'mass'], seed: 9 });
+  const rest = new Float64Array(63);
+  sobolColumn({ dimension: 1, key: 'mass', seed: 9, from: 37 }, rest);
+  expect([...rest]).toEqual([...points.filter((_, index) => index % 2 === 1).subarray(37)]);
+  expect(() => sobolColumn({ dimension: sobolDimensions, key: 'x', seed: 9 }, rest)).toThrow('dimension');
 });
 
 test('no draws, names alike and points that are not whole are refused', () => {

@@ -1,9 +1,8 @@
 import { OutOfRangeError } from '../refuse/out-of-range-error.ts';
 import { requireRange } from '../refuse/require-range.ts';
 import { latinHypercube } from './latin-hypercube.ts';
-import { scrambledDirections } from './scrambled-directions.ts';
-import type { SobolColumn } from './scrambled-directions.ts';
-import { sobolDimensions, sobolDirections } from './sobol-directions.ts';
+import { sobolColumn } from './sobol-column.ts';
+import { sobolDimensions } from './sobol-directions.ts';
 
 export interface SobolPlan {
   /** n, how many draws; a power of two keeps them balanced. */
@@ -24,7 +23,7 @@ export interface SobolPlan {
  * filled by a Latin hypercube.
  *
  * Equation: x_i = ⊕ of v_k over the bits of the Gray code of i, by random linear scramble and shift of bits
- * Valid: up to 2^32 draws.
+ * Valid: up to 2^31 draws.
  *
  * @param plan - number of draws, names of the dimensions, seed
  * @returns n × d numbers in 0 (included) to 1 (excluded), row by row: draw i, dimension j at i d + j
@@ -40,29 +39,14 @@ export function sobolSequence(plan: SobolPlan): Float64Array {
   if (different !== keys.length)
     throw new OutOfRangeError('different names', different, '', keys.length, keys.length);
   const table = new Float64Array(draws * keys.length);
+  const points = new Float64Array(draws);
   keys.slice(0, sobolDimensions).forEach((key, dimension) => {
-    const column: SobolColumn = scramble
-      ? scrambledDirections(dimension, seed, key)
-      : { directions: sobolDirections(dimension), shift: 0 };
-    fillColumn(table, keys.length, dimension, column);
+    sobolColumn({ dimension, key, seed, scramble }, points);
+    for (let i = 0; i < draws; i += 1) table[i * keys.length + dimension] = points[i]!;
   });
   const beyond = keys.slice(sobolDimensions);
   if (beyond.length > 0) fillBeyond(table, keys.length, latinHypercube({ draws, keys: beyond, seed }));
   return table;
-}
-
-/** Each point differs from the one before it by one direction: that of the lowest zero bit of its number. */
-function fillColumn(
-  table: Float64Array,
-  width: number,
-  dimension: number,
-  { directions, shift }: SobolColumn,
-): void {
-  let point = shift;
-  for (let i = 0, at = dimension; at < table.length; i += 1, at += width) {
-    table[at] = (point >>> 0) / 4294967296;
-    point ^= directions[31 - Math.clz32(~i & (i + 1))]!;
-  }
 }
 
 function fillBeyond(table: Float64Array, width: number, rest: Float64Array): void {

@@ -4,6 +4,7 @@ import type { ClassCurve, ClassValue } from './class-value.ts';
 import { fluidClasses } from './fluid-classes.ts';
 import { hoseClasses } from './hose-classes.ts';
 import { padClasses } from './pad-classes.ts';
+import { pistonMaterials } from './piston-materials.ts';
 import { rotorMaterials } from './rotor-materials.ts';
 import { surfaceClasses } from './surface-classes.ts';
 import { tireClasses } from './tire-classes.ts';
@@ -16,6 +17,7 @@ const libraries = {
   padClasses,
   surfaceClasses,
   caliperClasses,
+  pistonMaterials,
 };
 
 function isClassValue(field: unknown): field is ClassValue {

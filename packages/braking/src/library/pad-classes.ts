@@ -14,6 +14,10 @@ export interface PadClass {
   readonly conductivity: ClassValue;
   /** kg/m³. */
   readonly density: ClassValue;
+  /** W/(m² K), between the pad's face and the rotor's while pressed. */
+  readonly contactConductance: ClassValue;
+  /** W/(m² K) of piston area, from the plate through shim and rim into the piston. */
+  readonly plateConductance: ClassValue;
 }
 
 const temperatures: readonly number[] = [20, 100, 200, 300, 400, 500, 600, 700];
@@ -50,6 +54,19 @@ const conductivity: ClassValue = {
 };
 const density: ClassValue = { value: 2500, spread: 300, known: 'from memory', note: 'Friction material.' };
 
+const contactConductance: ClassValue = {
+  value: 10_000,
+  spread: 5000,
+  known: 'from memory',
+  note: 'Pressed rough faces pass some thousand to some ten thousand; above a few thousand the pad itself is the bottleneck.',
+};
+const plateConductance: ClassValue = {
+  value: 1500,
+  spread: 700,
+  known: 'from memory',
+  note: 'A rim that covers about half of the piston, dry metal contact through a shim; an insulating shim passes far less.',
+};
+
 /**
  * Brake pads by class: friction over interface temperature, squeeze and heat properties.
  *
@@ -64,6 +81,8 @@ export const padClasses = {
     specificHeat,
     conductivity,
     density,
+    contactConductance,
+    plateConductance,
   },
   fastRoad: {
     title: 'Fast-road pad',
@@ -73,6 +92,8 @@ export const padClasses = {
     specificHeat,
     conductivity,
     density,
+    contactConductance,
+    plateConductance,
   },
   track: {
     title: 'Track pad',
@@ -87,5 +108,7 @@ export const padClasses = {
       note: 'Semi-metallic and sintered pads lead more heat.',
     },
     density: { value: 2900, spread: 350, known: 'from memory', note: 'More metal in the mix.' },
+    contactConductance,
+    plateConductance,
   },
 } as const satisfies Readonly<Record<string, PadClass>>;

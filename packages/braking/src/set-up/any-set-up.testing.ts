@@ -178,6 +178,8 @@ export const anyFluid: fc.Arbitrary<Fluid> = fc.record({
   trappedAir: between(0, 1e-5),
   dryBoilingPoint: between(205, 330),
   wetBoilingPoint: between(140, 200),
+  age: between(0, 1.5e8),
+  waterPerYear: between(0, 0.03),
 });
 
 /** Set-ups over a wide range, most of them odd and none of them impossible. */

@@ -1,4 +1,5 @@
 import type { Caliper } from './caliper.ts';
+import type { HeatPath } from './heat-path.ts';
 import type { Hose } from './hose.ts';
 import type { Pad } from './pad.ts';
 import type { Rotor } from './rotor.ts';
@@ -14,6 +15,8 @@ export interface AxleBrake {
   readonly tube: Tube;
   /** m, gap between one pad and the rotor at rest. */
   readonly runningClearance: number;
+  /** Where the heat goes from the contact; `usualHeatPath` where left out. */
+  readonly heatPath?: HeatPath;
   /** How pressure is taken to spread over the pad: decides the effective radius. */
   readonly pressureAssumption: 'uniform-pressure' | 'uniform-wear';
 }

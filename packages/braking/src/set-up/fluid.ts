@@ -8,6 +8,10 @@ export interface Fluid {
   readonly trappedAir: number;
   /** °C. */
   readonly dryBoilingPoint: number;
-  /** °C. */
+  /** °C, at 3.7 % water by volume. */
   readonly wetBoilingPoint: number;
+  /** s since it was filled in. */
+  readonly age: number;
+  /** Share of water by volume, 1, that it takes up in a year. */
+  readonly waterPerYear: number;
 }

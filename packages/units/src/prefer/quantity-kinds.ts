@@ -37,6 +37,7 @@ export const quantityKinds = {
   'air-area': { dimension: 'area', us: 'ft²', metric: 'm²' },
   'fluid-volume': { dimension: 'volume', us: 'cm³', metric: 'cm³' },
   time: { dimension: 'time', us: 's', metric: 's' },
+  age: { dimension: 'time', us: 'yr', metric: 'yr' },
   share: { dimension: 'ratio', us: '%', metric: '%' },
   ratio: { dimension: 'ratio', us: '1', metric: '1' },
   energy: { dimension: 'energy', us: 'BTU', metric: 'kJ' },

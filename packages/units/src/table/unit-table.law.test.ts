@@ -22,6 +22,7 @@ const oracleNames: Readonly<Record<string, string>> = {
   hp: 'ft lbf/s',
   PS: 'kgf m/s',
   'cm³/ft': 'cm^3/ft',
+  yr: 'year',
 };
 
 /** What one of our unit is in the oracle's, where that is not 1. */

@@ -107,17 +107,20 @@ export type CaliperPart = PartAbout & {
   readonly pistons: readonly Known[];
   readonly pistonMaterial: PistonMaterialId;
   readonly facts: KnownFacts<typeof facts.caliperFacts>;
+  readonly heat: KnownFacts<typeof facts.caliperHeatFacts>;
 };
 export type PadPart = PartAbout & {
   readonly kind: 'pad';
   readonly contact: 'uniform-pressure' | 'uniform-wear';
   readonly friction: KnownTable;
   readonly facts: KnownFacts<typeof facts.padFacts>;
+  readonly heat: KnownFacts<typeof facts.padHeatFacts>;
 };
 export type RotorPart = PartAbout & {
   readonly kind: 'rotor';
   readonly type: 'solid' | 'vented';
   readonly facts: KnownFacts<typeof facts.rotorFacts>;
+  readonly heat: KnownFacts<typeof facts.rotorHeatFacts>;
 };
 export type HosePart = PartAbout & {
   readonly kind: 'hose';

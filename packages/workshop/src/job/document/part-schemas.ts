@@ -63,7 +63,10 @@ export const caliperPart = z.strictObject({
   type: z.enum(['floating', 'fixed']),
   /** Diameters of the pistons on ONE side. */
   pistons: z.array(quantitySchema(facts.pistonFact)).min(1).max(8),
+  /** Decides how much of the pads' heat reaches the fluid. */
+  pistonMaterial: z.enum(['steel', 'aluminum', 'phenolic']).optional(),
   ...quantityShape(facts.caliperFacts),
+  ...quantityShape(facts.caliperHeatFacts),
 });
 
 export const padPart = z.strictObject({
@@ -82,6 +85,7 @@ export const padPart = z.strictObject({
   /** How pressure spreads over the face; a bedded pad wears evenly. */
   contact: z.enum(['uniform-pressure', 'uniform-wear']).optional(),
   ...quantityShape(facts.padFacts),
+  ...quantityShape(facts.padHeatFacts),
 });
 
 export const rotorPart = z.strictObject({
@@ -89,6 +93,7 @@ export const rotorPart = z.strictObject({
   ...classed,
   type: z.enum(['solid', 'vented']),
   ...quantityShape(facts.rotorFacts),
+  ...quantityShape(facts.rotorHeatFacts),
 });
 
 export const hosePart = z.strictObject({

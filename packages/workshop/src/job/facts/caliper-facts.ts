@@ -53,3 +53,55 @@ export const caliperFacts = {
     spread: 'mass',
   },
 } as const satisfies Facts;
+
+/** What carries the heat of the pads to the fluid and away; a schedule of stops needs it. */
+export const caliperHeatFacts = {
+  pistonConductance: {
+    title: 'Along the piston, half of its length, over its area',
+    kind: 'heat-transfer-coefficient',
+    low: 0,
+    high: 50000,
+    example: '1200 W/(m²·K)',
+    spread: 'property',
+  },
+  boreConductance: {
+    title: 'From the pistons into the bore, over their area',
+    kind: 'heat-transfer-coefficient',
+    low: 0,
+    high: 50000,
+    example: '2000 W/(m²·K)',
+    spread: 'property',
+  },
+  bodyConductance: {
+    title: 'From the plate into the body past the pistons, over their area',
+    kind: 'heat-transfer-coefficient',
+    low: 0,
+    high: 50000,
+    example: '700 W/(m²·K)',
+    spread: 'property',
+  },
+  bodySpecificHeat: {
+    title: 'Specific heat of the body',
+    kind: 'specific-heat',
+    low: 300,
+    high: 1500,
+    example: '900 J/(kg·K)',
+    spread: 'property',
+  },
+  fluidConductance: {
+    title: 'From pistons and body into the fluid, over the area that it wets',
+    kind: 'heat-transfer-coefficient',
+    low: 10,
+    high: 5000,
+    example: '300 W/(m²·K)',
+    spread: 'property',
+  },
+  fluidDepth: {
+    title: 'Depth of the fluid behind the pistons',
+    kind: 'part-length',
+    low: 0.001,
+    high: 0.05,
+    example: '8 mm',
+    spread: 'property',
+  },
+} as const satisfies Facts;

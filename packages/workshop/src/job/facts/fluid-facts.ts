@@ -41,4 +41,20 @@ export const fluidFacts = {
     example: '311 °F',
     spread: 'temperature',
   },
+  age: {
+    title: 'Age of the fluid in the car',
+    kind: 'age',
+    low: 0,
+    high: 6.4e8,
+    example: '2 years',
+    spread: 'property',
+  },
+  waterPerYear: {
+    title: 'Water taken up in a year, by volume',
+    kind: 'share',
+    low: 0,
+    high: 0.05,
+    example: '1.5 %',
+    spread: 'property',
+  },
 } as const satisfies Facts;

@@ -69,6 +69,26 @@ export const padFacts = {
   },
 } as const satisfies Facts;
 
+/** How a pad takes up heat and hands it on; a schedule of stops needs it. */
+export const padHeatFacts = {
+  contactConductance: {
+    title: 'Contact of the pressed pad and the rotor',
+    kind: 'heat-transfer-coefficient',
+    low: 100,
+    high: 100_000,
+    example: '10000 W/(m²·K)',
+    spread: 'property',
+  },
+  plateConductance: {
+    title: 'From the plate through shim and rim into the piston, over the area of the piston',
+    kind: 'heat-transfer-coefficient',
+    low: 0,
+    high: 50000,
+    example: '1500 W/(m²·K)',
+    spread: 'property',
+  },
+} as const satisfies Facts;
+
 /** One friction coefficient of a pad's table. */
 export const padFrictionFact = {
   title: 'Pad friction',

@@ -92,3 +92,39 @@ export const rotorFacts = {
     spread: 'property',
   },
 } as const satisfies Facts;
+
+/** What leads heat out of the ring; a schedule of stops needs it. */
+export const rotorHeatFacts = {
+  hatThickness: {
+    title: 'Wall of the hat',
+    kind: 'part-length',
+    low: 0.002,
+    high: 0.03,
+    example: '6 mm',
+    spread: 'size',
+  },
+  hatLength: {
+    title: 'Way along that wall from the ring to the middle of the hat',
+    kind: 'part-length',
+    low: 0.005,
+    high: 0.15,
+    example: '35 mm',
+    spread: 'size',
+  },
+  hubMass: {
+    title: 'Mass of the hub that warms with the rotor',
+    kind: 'part-mass',
+    low: 0.2,
+    high: 30,
+    example: '7 lb',
+    spread: 'mass',
+  },
+  hubConductance: {
+    title: 'Joint of hat and hub',
+    kind: 'heat-transfer-coefficient',
+    low: 0,
+    high: 50000,
+    example: '1500 W/(m²·K)',
+    spread: 'property',
+  },
+} as const satisfies Facts;

@@ -1,8 +1,8 @@
-import { caliperClasses, padClasses, rotorMaterials } from '@standstill/braking';
-import type { CaliperClass, PadClass, RotorMaterial } from '@standstill/braking';
-import { caliperFacts, pistonFact } from '../facts/caliper-facts.ts';
-import { padFacts, padFrictionFact, padTemperatureFact } from '../facts/pad-facts.ts';
-import { rotorFacts } from '../facts/rotor-facts.ts';
+import { caliperClasses, padClasses, pistonMaterials, rotorMaterials } from '@standstill/braking';
+import type { CaliperClass, PadClass, PistonMaterialId, RotorMaterial } from '@standstill/braking';
+import { caliperFacts, caliperHeatFacts, pistonFact } from '../facts/caliper-facts.ts';
+import { padFacts, padFrictionFact, padHeatFacts, padTemperatureFact } from '../facts/pad-facts.ts';
+import { rotorFacts, rotorHeatFacts } from '../facts/rotor-facts.ts';
 import type { CaliperPart, KnownTable, PadPart, RotorPart } from '../job.ts';
 import type { Known } from '../known.ts';
 import { classOf } from './class-of.ts';
@@ -20,6 +20,8 @@ export function resolveCaliper(filler: Filler, id: string, part: PartOf<'caliper
   );
   const area = pistons.reduce((sum, piston) => sum + (Math.PI / 4) * piston.value ** 2, 0);
   const { value, spread } = found.volumeCompliancePerArea;
+  const pistonMaterial = pistonMaterialOf(filler, path, part.pistonMaterial);
+  const piston = pistonMaterials[pistonMaterial];
   const facts = fillFacts(filler, {
     facts: caliperFacts,
     stated: part,
@@ -38,7 +40,32 @@ export function resolveCaliper(filler: Filler, id: string, part: PartOf<'caliper
         practice(1500 * area + 0.5, 0.25 * (1500 * area + 0.5), 'grows with the area of the pistons'),
     },
   });
-  return { kind: 'caliper', id, title: part.title, className: null, type: part.type, pistons, facts };
+  const heat = fillFacts(filler, {
+    facts: caliperHeatFacts,
+    stated: part,
+    path,
+    fallbacks: {
+      pistonConductance: () => fromClass(piston.title, piston.conductance),
+      boreConductance: () => fromClass(found.title, found.boreConductance),
+      bodyConductance: () => fromClass(found.title, found.bodyConductance),
+      bodySpecificHeat: () => fromClass(found.title, found.bodySpecificHeat),
+      fluidConductance: () => fromClass(found.title, found.fluidConductance),
+      fluidDepth: () => fromClass(found.title, found.fluidDepth),
+    },
+  });
+  const about = { kind: 'caliper', id, title: part.title, className: null } as const;
+  return { ...about, type: part.type, pistons, pistonMaterial, facts, heat };
+}
+
+function pistonMaterialOf(
+  filler: Filler,
+  path: readonly string[],
+  stated: PistonMaterialId | undefined,
+): PistonMaterialId {
+  if (stated !== undefined) return stated;
+  const because = 'not stated; most are, and phenolic ones would keep the fluid cooler';
+  filler.assumedWord([...path, 'pistonMaterial'], 'Piston material', 'steel', because);
+  return 'steel';
 }
 
 export function resolvePad(filler: Filler, id: string, part: PartOf<'pad'>): PadPart {
@@ -64,6 +91,15 @@ export function resolvePad(filler: Filler, id: string, part: PartOf<'pad'>): Pad
       density: () => fromClass(found.title, found.density),
     },
   });
+  const heat = fillFacts(filler, {
+    facts: padHeatFacts,
+    stated: part,
+    path,
+    fallbacks: {
+      contactConductance: () => fromClass(found.title, found.contactConductance),
+      plateConductance: () => fromClass(found.title, found.plateConductance),
+    },
+  });
   if (part.contact === undefined) {
     filler.assumedWord(
       [...path, 'contact'],
@@ -74,7 +110,16 @@ export function resolvePad(filler: Filler, id: string, part: PartOf<'pad'>): Pad
   }
   const contact = part.contact ?? 'uniform-wear';
   const friction = frictionTable(filler, id, part, found);
-  return { kind: 'pad', id, title: part.title, className: part.class ?? null, contact, friction, facts };
+  return {
+    kind: 'pad',
+    id,
+    title: part.title,
+    className: part.class ?? null,
+    contact,
+    friction,
+    facts,
+    heat,
+  };
 }
 
 function frictionTable(filler: Filler, id: string, part: PartOf<'pad'>, found: PadClass): KnownTable {
@@ -126,7 +171,26 @@ export function resolveRotor(filler: Filler, id: string, part: PartOf<'rotor'>):
       emissivity: () => fromClass(found.title, found.emissivity),
     },
   });
-  return { kind: 'rotor', id, title: part.title, className: part.class ?? null, type: part.type, facts };
+  const heat = fillFacts(filler, {
+    facts: rotorHeatFacts,
+    stated: part,
+    path,
+    fallbacks: {
+      hatThickness: () => practice(0.006, 0.0015, 'an iron hat of 5 to 8 mm'),
+      hatLength: () => practice(0.035, 0.012, 'half the depth of the hat and some of its face'),
+      hubMass: () => practice(3, 1, 'hub flange and bearing; some of the knuckle'),
+      hubConductance: () => practice(1500, 800, 'a clamped joint with some rust'),
+    },
+  });
+  return {
+    kind: 'rotor',
+    id,
+    title: part.title,
+    className: part.class ?? null,
+    type: part.type,
+    facts,
+    heat,
+  };
 }
 
 function cheekOf(thickness: Known, vented: boolean): Fallback {

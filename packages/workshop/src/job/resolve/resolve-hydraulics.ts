@@ -15,6 +15,9 @@ import type { PartOf } from './part-of.ts';
 import { classTable, statedTable } from './resolve-table.ts';
 import { statedFluidClass } from './stated-fluid-class.ts';
 
+/** s. */
+const year = 31_557_600;
+
 export function resolveRearValve(filler: Filler, id: string, part: PartOf<'rear-valve'>): RearValvePart {
   const fallbacks = { kneePressure: 'needed', slope: 'needed' } as const;
   const facts = fillFacts(filler, { facts: rearValveFacts, stated: part, path: ['parts', id], fallbacks });
@@ -70,6 +73,8 @@ export function resolveFluid(
       trappedAir: () => practice(5e-7, 3e-7, 'a good bleed leaves about half a cubic centimeter'),
       dryBoilingPoint: () => fromClass(found.title, found.dryBoilingPoint),
       wetBoilingPoint: () => fromClass(found.title, found.wetBoilingPoint),
+      age: () => practice(2 * year, 0.8 * year, 'not stated; two years is when it should be changed'),
+      waterPerYear: () => fromClass(found.title, found.waterPerYear),
     },
   });
   return { kind: 'fluid', id, title: part.title, className: className ?? null, facts };

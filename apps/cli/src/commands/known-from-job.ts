@@ -1,5 +1,6 @@
 import type { UnitSystem } from '@standstill/units';
 import {
+  conditionsFacts,
   predict,
   setUpMismatch,
   statedConfounders,
@@ -46,7 +47,7 @@ export async function knownFromJob(
       exitCode.usage,
     );
   const nominalSpeed =
-    readQuantityOption('--speed', wanted.speed, 'speed') ?? meantSpeed([...before, ...after]);
+    readQuantityOption('--speed', wanted.speed, conditionsFacts.speed) ?? meantSpeed([...before, ...after]);
   const options = knownOptions({ speed: nominalSpeed, units: wanted.units });
   const { differences, assumed } = predict(job, { setUps: [against, setUp], ...options });
   const found = differences.find(({ id }) => id === setUp);

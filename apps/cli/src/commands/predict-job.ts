@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@standstill/units';
-import { predict, type Job } from '@standstill/workshop';
+import { conditionsFacts, predict, type Job } from '@standstill/workshop';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
 import { readQuantityOption } from '../input/read-quantity-option.ts';
@@ -29,8 +29,8 @@ export async function predictJob(
   terminal: Terminal,
 ): Promise<ExitCode> {
   const known = knownOptions({
-    speed: readQuantityOption('--speed', options.speed, 'speed'),
-    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, 'force'),
+    speed: readQuantityOption('--speed', options.speed, conditionsFacts.speed),
+    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, conditionsFacts.pedalForce),
     draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
     seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),
     setUps: options.setUp,

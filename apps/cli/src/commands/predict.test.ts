@@ -137,9 +137,7 @@ describe('predict', () => {
   it('refuses a speed that no car has, in one line with what is accepted', () => {
     const { code, out, err } = run('predict', 'coupe.yaml', '--speed', '3000 mph');
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toBe(
-      'Outside what can be computed here: speed is 1341.12 m/s; accepted is 0.1 to 150 m/s.\n',
-    );
+    expect(err).toBe('--speed: 3000 mph; accepted is 2.24 mph to 268 mph.\n');
   });
 
   it('refuses a job with mistakes, one line each with its place', () => {

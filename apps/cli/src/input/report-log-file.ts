@@ -1,5 +1,11 @@
 import { parseQuantity, refusalSentence, type UnitSystem } from '@standstill/units';
-import { reportLog, type LogRefusal, type LogReport, type ReportLogOptions } from '@standstill/workshop';
+import {
+  conditionsFacts,
+  reportLog,
+  type LogRefusal,
+  type LogReport,
+  type ReportLogOptions,
+} from '@standstill/workshop';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode } from '../surface/exit-code.ts';
 import { knownOptions } from './known-options.ts';
@@ -21,7 +27,7 @@ export interface LogOptions {
 /** Turns the options into what the workshop takes; refuses in one line what does not fit. */
 export function reportOptions(options: LogOptions): ReportLogOptions {
   return knownOptions({
-    nominalSpeed: readQuantityOption('--speed', options.speed, 'speed'),
+    nominalSpeed: readQuantityOption('--speed', options.speed, conditionsFacts.speed),
     grade: readGrade(options.grade),
     columns: readColumns(options),
     units: options.units,

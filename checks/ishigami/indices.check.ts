@@ -3,7 +3,7 @@ import { published } from '../published.ts';
 
 /** sin x1 + 7 sin² x2 + 0.1 x3⁴ sin x1, each x uniform in −π to π. */
 const [output] = sobolIndices({
-  inputs: ['x1', 'x2', 'x3'].map((key) => ({ key, group: key })),
+  inputs: ['x1', 'x2', 'x3'],
   toValue: (share) => Math.PI * (2 * share - 1),
   evaluate: ([x1 = NaN, x2 = NaN, x3 = NaN], results) => {
     results[0] = Math.sin(x1) + 7 * Math.sin(x2) ** 2 + 0.1 * x3 ** 4 * Math.sin(x1);

@@ -5,7 +5,7 @@ const a = [0, 1, 4.5, 9, 99, 99, 99, 99];
 
 /** Π (|4 x − 2| + a) / (1 + a), each x uniform in 0 to 1. */
 const [output] = sobolIndices({
-  inputs: a.map((_, index) => ({ key: `x${index + 1}`, group: `x${index + 1}` })),
+  inputs: a.map((_, index) => `x${index + 1}`),
   evaluate: (values, results) => {
     let product = 1;
     values.forEach((x, index) => {

@@ -14,7 +14,7 @@ interface Sum {
 /** A sum of weighted inputs; by far not all of them may count. */
 function additive({ weights: all, seed }: Sum): OutputSensitivity {
   const [output] = sobolIndices({
-    inputs: all.map((_, index) => ({ key: `x${index}`, group: `x${index}` })),
+    inputs: all.map((_, index) => `x${index}`),
     evaluate: (values, results) => {
       results[0] = values.reduce((sum, value, index) => sum + all[index]! * value, 0);
     },
@@ -52,7 +52,7 @@ test('first-order indices of any product sum to one at most, and none is over it
   fc.assert(
     fc.property(fc.record({ weights, seed: fc.integer() }), ({ weights: all, seed }) => {
       const [output] = sobolIndices({
-        inputs: all.map((_, index) => ({ key: `x${index}`, group: `x${index}` })),
+        inputs: all.map((_, index) => `x${index}`),
         evaluate: (values, results) => {
           results[0] = values.reduce(
             (product, value, index) => product * (1 + all[index]! * (value - 0.5)),
@@ -94,7 +94,7 @@ test('intervals hold the known indices of the g-function at least as often as th
   const seeds = 200;
   for (let seed = 0; seed < seeds; seed += 1) {
     const [output] = sobolIndices({
-      inputs: a.map((_, index) => ({ key: `x${index}`, group: `x${index}` })),
+      inputs: a.map((_, index) => `x${index}`),
       evaluate: (values, results) => {
         results[0] = values.reduce(
           (g, x, index) => (g * (Math.abs(4 * x - 2) + a[index]!)) / (1 + a[index]!),

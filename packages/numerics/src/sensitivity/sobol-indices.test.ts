@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sobolIndices } from './sobol-indices.ts';
 
 /** Two inputs that only count together, one that counts alone, one that does not count. */
-const inputs = ['left', 'right', 'alone', 'idle'].map((key) => ({ key, group: key }));
+const inputs = ['left', 'right', 'alone', 'idle'];
 function evaluate(values: Float64Array, results: Float64Array): void {
   results[0] = (values[0]! - 0.5) * (values[1]! - 0.5) + 0.2 * values[2]!;
   results[1] = 3;
@@ -21,12 +21,18 @@ test('what counts alone, together and not at all is told apart', () => {
 });
 
 test('a group answers for all that is in it', () => {
-  const grouped = inputs.map(({ key }) => ({ key, group: key === 'alone' ? 'line' : 'product' }));
-  const [output] = sobolIndices({ inputs: grouped, evaluate, outputs: 1, draws: 4096, seed: 1 });
-  const [product, line] = output?.indices ?? [];
+  const groups = [
+    { name: 'product', members: [0, 1, 3] },
+    { name: 'line', members: [2] },
+    { name: 'left and line', members: [0, 2] },
+  ];
+  const [output] = sobolIndices({ inputs, groups, evaluate, outputs: 1, draws: 4096, seed: 1 });
+  const [product, line, both] = output?.indices ?? [];
   expect(product?.group).toBe('product');
   expect(product?.first).toBeCloseTo(product?.total ?? NaN, 2);
   expect((product?.first ?? NaN) + (line?.first ?? NaN)).toBeCloseTo(1, 2);
+  expect(both?.first).toBeCloseTo(line?.first ?? NaN, 1);
+  expect(both?.total).toBeCloseTo(1, 1);
 });
 
 test('an output that does not vary has no indices, and rows without an answer are left out of all', () => {

@@ -4,16 +4,21 @@ import type { Interval } from '../statistics/interval.ts';
 import { bootstrapIndices } from './bootstrap-indices.ts';
 import { estimateIndices } from './estimate-indices.ts';
 
-/** One uncertain input, and the group that it is counted with; a group may be of one. */
-export interface SensitivityInput {
-  /** Name, no two alike: it and the seed decide the input's draws. */
-  readonly key: string;
-  readonly group: string;
+/** Inputs that are counted together; groups may share inputs, and need not hold all of them. */
+export interface InputGroup {
+  readonly name: string;
+  /** Places in the plan's inputs. */
+  readonly members: readonly number[];
 }
 
 export interface SensitivityPlan {
-  /** The most important first where that is known: they get the best dimensions of the sequence. */
-  readonly inputs: readonly SensitivityInput[];
+  /**
+   * A name for each uncertain input, no two alike: it and the seed decide the input's draws. The most important first
+   * where that is known: they get the best dimensions of the sequence.
+   */
+  readonly inputs: readonly string[];
+  /** Whose indices are asked for; each input by itself where left out. */
+  readonly groups?: readonly InputGroup[];
   /** Turns a share from 0 to 1 into a value of an input, by place in `inputs`. The share itself where left out. */
   readonly toValue?: (share: number, input: number) => number;
   /** Fills `results`, one number an output, from the inputs' values; NaN where these values have no answer. */
@@ -30,6 +35,7 @@ export interface SensitivityPlan {
 
 /** Share of the variance of one output that one group carries. */
 export interface SobolIndex {
+  /** Name of the group. */
   readonly group: string;
   /** S, carried by the group alone: what knowing it exactly would take off the variance, on average. */
   readonly first: number;
@@ -46,7 +52,7 @@ export interface OutputSensitivity {
   readonly variance: number;
   /** Rows that had an answer throughout. */
   readonly rows: number;
-  /** In the order in which groups first appear; empty where the output does not vary. */
+  /** In the order of the groups; empty where the output does not vary. */
   readonly indices: readonly SobolIndex[];
 }
 
@@ -71,21 +77,21 @@ export interface SensitivitySample {
  * @throws OutOfRangeError where there are fewer than two draws, no input or no output
  * Source: [saltelli-2010], [jansen-1999]
  * @example
- * sobolIndices({ inputs: [{ key: 'x', group: 'x' }], evaluate: (values, results) => { results[0] = values[0]; }, outputs: 1, draws: 64, seed: 1 })[0].rows // => 64
+ * sobolIndices({ inputs: ['x'], evaluate: (values, results) => { results[0] = values[0]; }, outputs: 1, draws: 64, seed: 1 })[0].rows // => 64
  */
 export function sobolIndices(plan: SensitivityPlan): readonly OutputSensitivity[] {
   const { inputs, outputs, draws, seed, redraws = 200 } = plan;
   requireRange('number of draws', draws, '', 2, 1e8);
   requireRange('number of inputs', inputs.length, '', 1, 1e5);
   requireRange('number of outputs', outputs, '', 1, 1e5);
-  const groups = [...new Set(inputs.map(({ group }) => group))];
+  const groups = plan.groups ?? inputs.map((name, index) => ({ name, members: [index] }));
   return sampled(plan, groups).map((sample, output) => {
     const { mean, variance, first, total } = estimateIndices(sample);
     const rows = sample.fromA.length;
     if (!(variance > 0)) return { mean, variance, rows, indices: [] };
     const intervals = bootstrapIndices(sample, { seed: seed + output, redraws });
-    const indices = groups.map((group, index) => ({
-      group,
+    const indices = groups.map(({ name }, index) => ({
+      group: name,
       first: first[index]!,
       firstInterval: intervals[index]!.first,
       total: total[index]!,
@@ -96,10 +102,10 @@ export function sobolIndices(plan: SensitivityPlan): readonly OutputSensitivity[
 }
 
 /** Runs the function over A, B and every AB_g. One scalar an output is kept of each run. */
-function sampled(plan: SensitivityPlan, groups: readonly string[]): readonly SensitivitySample[] {
+function sampled(plan: SensitivityPlan, groups: readonly InputGroup[]): readonly SensitivitySample[] {
   const { inputs, outputs, draws, evaluate } = plan;
   const width = inputs.length;
-  const groupOf = inputs.map(({ group }) => groups.indexOf(group));
+  const members = groups.map((group) => new Set(group.members));
   const values = valuesOf(plan);
   const results = new Float64Array(outputs);
   const runs = groups.length + 2;
@@ -108,7 +114,7 @@ function sampled(plan: SensitivityPlan, groups: readonly string[]): readonly Sen
   for (let row = 0; row < draws; row += 1) {
     for (let run = 0; run < runs; run += 1) {
       for (let j = 0; j < width; j += 1) {
-        const fromB = run === 1 || groupOf[j] === run - 2 ? 1 : 0;
+        const fromB = run === 1 || members[run - 2]?.has(j) === true ? 1 : 0;
         mixed[j] = values[(row * width + j) * 2 + fromB]!;
       }
       evaluate(mixed, results);
@@ -120,7 +126,7 @@ function sampled(plan: SensitivityPlan, groups: readonly string[]): readonly Sen
 
 /** A's and B's values of every input side by side: row i, input j at (i d + j) 2. */
 function valuesOf({ inputs, toValue, draws, seed }: SensitivityPlan): Float64Array {
-  const keys = inputs.flatMap(({ key }) => [`${key}/a`, `${key}/b`]);
+  const keys = inputs.flatMap((input) => [`${input}/a`, `${input}/b`]);
   const shares = sobolSequence({ draws, keys, seed });
   if (toValue === undefined) return shares;
   return shares.map((share, index) => toValue(share, (index >> 1) % inputs.length));

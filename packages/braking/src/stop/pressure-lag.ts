@@ -22,7 +22,11 @@ const fluidViscosity = 0.015;
 const leastPressure = 1e6;
 
 /** s, how far a booster's output trails its valve (assumed, by kind). */
-const boosterLags: Readonly<Record<Booster['kind'], number>> = { none: 0, vacuum: 0.05, hydraulic: 0.02 };
+export const boosterLags: Readonly<Record<Booster['kind'], number>> = {
+  none: 0,
+  vacuum: 0.05,
+  hydraulic: 0.02,
+};
 
 /**
  * Answers how far the line pressure trails the foot, as one first-order lag.
@@ -46,7 +50,22 @@ export function pressureLag({ setUp, frontPressure, rearPressure }: PressureLagI
   return boosterLags[setUp.booster.kind] + Math.max(front, rear);
 }
 
-function lineLag(brake: AxleBrake, fluid: Fluid, pressure: number): number {
+/**
+ * Answers how far the pressure at one corner trails the pressure at the master cylinder.
+ *
+ * Equation: τ = R C, as in `pressureLag`.
+ * Assumes: as `pressureLag`.
+ *
+ * @param brake - brake of the axle, one corner's parts
+ * @param fluid - fluid of the whole system
+ * @param pressure - p, Pa, pressure that is built up
+ * @returns s, time constant
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [common-practice]
+ * @example
+ * lineLag(exampleSetUp.frontBrake, exampleSetUp.fluid, 5e6) // => 0
+ */
+export function lineLag(brake: AxleBrake, fluid: Fluid, pressure: number): number {
   const length = requireRange('tube length', brake.tube.length, 'm', 0, 20);
   const diameter = requireRange('tube inner diameter', brake.tube.innerDiameter, 'm', 0.001, 0.02);
   const resistance = (128 * fluidViscosity * length) / (Math.PI * diameter ** 4);

@@ -1,0 +1,212 @@
+import { requireRange } from '@standstill/numerics';
+import { AntilockController } from './antilock-controller.ts';
+import { FullBooks } from './full-ledger.ts';
+import type { FullStopInput } from './full-stop-input.ts';
+import { loadFullStop } from './load-full-stop.ts';
+import { RungeKuttaStep } from './runge-kutta-step.ts';
+import { place, stateSize } from './state-places.ts';
+import { StopDynamics } from './stop-dynamics.ts';
+import { StopNotes } from './stop-notes.ts';
+import { WheelHeat } from './wheel-heat.ts';
+
+/** Is told of every look of the control, of every locking and of rest. */
+export type FullObserver = (march: FullMarch) => void;
+
+/** Steps between two looks of the control. */
+const stepsPerLook = 3;
+/** Looks of the control between two looks at the rotors' heat. */
+const looksPerWarming = 4;
+/** s after which a car that still moves is taken not to come to rest. */
+const mostTime = 600;
+/** s and m/s: a car that has lost less than this in that time is taken not to slow. */
+const patience = 2;
+const leastLoss = 0.02;
+/** m/s and rad/s, within which rest and locking are found. */
+const restTolerance = 1e-10;
+const mostTries = 40;
+
+/**
+ * Marches a full stop from the first touch of the pedal to rest in equal steps; a step is cut where a wheel locks and
+ * where the car comes to rest, so that both are found and not stepped over.
+ *
+ * Equation: `StopDynamics` by `RungeKuttaStep`, a quarter of the control's period at a time.
+ * Source: [runge-kutta]
+ */
+export class FullMarch {
+  readonly dynamics = new StopDynamics();
+  readonly controller = new AntilockController();
+  readonly heat = new WheelHeat();
+  readonly books = new FullBooks();
+  readonly notes = new StopNotes();
+  /** The state at `time`, s; see `place`. */
+  state = new Float64Array(stateSize);
+  time = 0;
+  /** m/s of the wheels. */
+  speed = 0;
+  cameToRest = false;
+  #after = new Float64Array(stateSize);
+  readonly #step = new RungeKuttaStep();
+  #observer: FullObserver | undefined;
+  #period = 0.005;
+  #firstLook = 0;
+  #refinement = 1;
+  #warmedAt = 0;
+  #stalled = 0;
+  #stalledSpeed = 0;
+
+  /** Takes on a stop and stands at its first touch. */
+  start(input: FullStopInput, observer?: FullObserver): void {
+    requireRange('speed', input.speed, 'm/s', 0.1, 150);
+    this.#refinement = requireRange('refinement', input.refinement ?? 1, '', 1, 1000);
+    this.#period = loadFullStop(input, this.dynamics, this.controller, this.heat, this.state);
+    this.#firstLook = this.#period * requireRange('phase of the control', input.controlPhase ?? 1, '', 0, 1);
+    this.#observer = observer;
+    this.time = 0;
+    this.speed = this.dynamics.wheelSpeed(this.state);
+    this.cameToRest = false;
+    this.#warmedAt = 0;
+    this.#stalled = 0;
+    this.#stalledSpeed = this.speed;
+    this.notes.open(input.speed);
+    this.books.open(this.dynamics, this.state);
+    this.dynamics.slopes(0, this.state, this.#step.first);
+    this.books.read(this.dynamics, this.state, this.speed);
+    observer?.(this);
+  }
+
+  /** Marches to rest, or until the car no longer slows. */
+  run(): void {
+    let look = 0;
+    let steps = Math.ceil((stepsPerLook * this.#firstLook) / this.#period);
+    while (!this.cameToRest && this.time < mostTime) {
+      const from = this.time;
+      const to = this.#firstLook + look * this.#period;
+      const count = steps * this.#refinement;
+      for (let i = 1; i <= count && !this.cameToRest; i += 1) {
+        this.#marchTo(i === count ? to : from + ((to - from) * i) / count);
+      }
+      steps = stepsPerLook;
+      look += 1;
+      if (this.cameToRest) break;
+      this.#look(look);
+      if (this.#nolongerSlows()) break;
+    }
+    this.#warm();
+    this.books.close(this.dynamics, this.state);
+    this.#observer?.(this);
+  }
+
+  /** Steps to a time, s, in one step or, where wheels lock on the way, in several. */
+  #marchTo(time: number): void {
+    for (let tries = 0; tries < mostTries && this.time < time && !this.cameToRest; tries += 1) {
+      const whole = time - this.time;
+      this.#try(whole);
+      let duration = whole;
+      const locking = this.#firstToLock(whole);
+      if (locking >= 0) duration = this.#until(whole, (after) => after[place.wheel + locking]!);
+      if (this.dynamics.wheelSpeed(this.#after) <= restTolerance) {
+        const rest = this.#until(duration, (after) => this.dynamics.wheelSpeed(after));
+        this.#accept(rest, -1);
+        this.cameToRest = true;
+        return;
+      }
+      this.#accept(duration === whole ? whole : duration, locking);
+      if (duration === whole) this.time = time;
+    }
+  }
+
+  #try(duration: number): void {
+    this.#step.take(this.dynamics, this.time, duration, this.state, this.#after);
+  }
+
+  /** The wheel that would be turning backwards and was turning forwards most lately; −1 where none. */
+  #firstToLock(whole: number): number {
+    let first = -1;
+    let soonest = whole;
+    for (let wheel = 0; wheel < 4; wheel += 1) {
+      const was = this.state[place.wheel + wheel]!;
+      const is = this.#after[place.wheel + wheel]!;
+      if (is >= 0 || was <= 0) continue;
+      const when = (whole * was) / (was - is);
+      if (first < 0 || when < soonest) {
+        first = wheel;
+        soonest = when;
+      }
+    }
+    return first;
+  }
+
+  /** s, shorter than `whole`, after which a figure of the state has fallen to zero; leaves the step tried for it. */
+  #until(whole: number, figure: (after: Float64Array) => number): number {
+    let low = 0;
+    let lowValue = figure(this.state);
+    let high = whole;
+    let highValue = figure(this.#after);
+    let side = 0;
+    let middle = whole;
+    for (let i = 0; i < mostTries && Math.abs(highValue) > restTolerance; i += 1) {
+      middle = (low * highValue - high * lowValue) / (highValue - lowValue);
+      this.#try(middle);
+      const value = figure(this.#after);
+      if (Math.abs(value) <= restTolerance) return middle;
+      if (value > 0) {
+        low = middle;
+        lowValue = value;
+        if (side === 1) highValue *= 0.5;
+        side = 1;
+      } else {
+        high = middle;
+        highValue = value;
+        if (side === -1) lowValue *= 0.5;
+        side = -1;
+      }
+    }
+    return middle;
+  }
+
+  /** Takes the tried step; a wheel that `locks` stands still from now on. */
+  #accept(duration: number, locks: number): void {
+    const { dynamics, books } = this;
+    const swapped = this.state;
+    this.state = this.#after;
+    this.#after = swapped;
+    for (let wheel = 0; wheel < 4; wheel += 1) {
+      const at = place.wheel + wheel;
+      if (wheel === locks || this.state[at]! < 0) this.state[at] = 0;
+    }
+    this.time += duration;
+    const before = this.speed;
+    this.speed = dynamics.wheelSpeed(this.state);
+    dynamics.slopes(this.time, this.state, this.#step.first);
+    books.read(dynamics, this.state, this.speed);
+    books.book(duration, this.heat.waiting);
+    this.notes.note(this, before, swapped[place.distance]!, duration);
+    if (locks >= 0) this.#observer?.(this);
+  }
+
+  /** Lets the control look at the wheels, and at times the rotors take their heat. */
+  #look(look: number): void {
+    const { dynamics, controller, state } = this;
+    const period = look === 1 ? this.#firstLook : this.#period;
+    const hasSet = controller.look(dynamics, state, this.speed, period);
+    const warms = look % looksPerWarming === 0;
+    if (warms) this.#warm();
+    if (hasSet || warms) dynamics.slopes(this.time, state, this.#step.first);
+    this.#observer?.(this);
+  }
+
+  #warm(): void {
+    const span = this.time - this.#warmedAt;
+    if (span <= 0) return;
+    this.heat.look(this.dynamics, this.time, span);
+    this.#warmedAt = this.time;
+  }
+
+  #nolongerSlows(): boolean {
+    if (this.time - this.#stalled < patience + this.dynamics.foot.settledAfter) return false;
+    if (this.#stalledSpeed - this.speed < leastLoss) return true;
+    this.#stalled = this.time - this.dynamics.foot.settledAfter;
+    this.#stalledSpeed = this.speed;
+    return false;
+  }
+}

@@ -1,0 +1,131 @@
+import { meanFullyDevelopedDeceleration } from '../stop/closed-forms/mean-fully-developed-deceleration.ts';
+import type { StopHeat } from '../stop/quick-stop.ts';
+import type { StopLimit } from '../stop/stop-limit.ts';
+import type { FullLedger } from './full-ledger.ts';
+import { FullMarch } from './full-march.ts';
+import type { FullStopInput } from './full-stop-input.ts';
+import { place } from './state-places.ts';
+
+export interface FullStopSummary {
+  /** m from the first touch of the pedal to rest; Infinity where the car does not come to rest. */
+  readonly distance: number;
+  /** s. */
+  readonly time: number;
+  /** m/s², v_0² / (2 distance). */
+  readonly meanDeceleration: number;
+  /** m/s². */
+  readonly peakDeceleration: number;
+  /** m/s² between 0.8 and 0.1 of the speed at the first touch. */
+  readonly meanFullyDevelopedDeceleration: number;
+  /** Mean deceleration over that of the ideal stop, 1: every wheel at the peak friction of its static load at once. */
+  readonly efficiency: number;
+  readonly limitedBy: StopLimit;
+  readonly cameToRest: boolean;
+  /** How often a control let pressure off. */
+  readonly frontCycles: number;
+  readonly rearCycles: number;
+  /** Part of the distance, 1, on which a wheel of the axle stood still. */
+  readonly frontSlideShare: number;
+  readonly rearSlideShare: number;
+  /** The warmer rotor of each axle. */
+  readonly front: StopHeat;
+  readonly rear: StopHeat;
+  /** J. */
+  readonly energies: FullLedger;
+}
+
+/**
+ * Answers a room to work in that full stops can share, one after the other, so that they allocate nothing as they march.
+ *
+ * @returns the march, ready for `fullStop`
+ * Source: [geometry]
+ * @example
+ * fullStopWorkspace().time // => 0
+ */
+export function fullStopWorkspace(): FullMarch {
+  return new FullMarch();
+}
+
+/**
+ * Answers how a car stops with all its wheels turning: slip, pressure and heat of each, pitch, and a control that cycles.
+ *
+ * Equation: see `StopDynamics`, `AntilockController`, `WheelHeat`.
+ * Assumes: straight ahead. An antilock is the generic one of `AntilockControl`: the set-up's stated efficiency is not used,
+ * it comes out. Without antilock a driver holds the wheel that would lock first at a share of its limit, or, with
+ * `lockedWheels`, the foot stays down and wheels slide.
+ * Valid: speed 0.1 to 150 m/s. Halving every step changes the distance by less than 0.005 % without antilock; with it a
+ * stop is chaotic, see `meanFullStop`.
+ *
+ * @param input - set-up, road, foot; v_0, speed, m/s; rotor temperatures, °C
+ * @param march - room to work in, from `fullStopWorkspace`; kept by the caller who makes many stops
+ * @returns distance, m; time, s; decelerations, m/s²; efficiency, 1; limit; temperatures, °C; energies, J
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [pacejka], [gillespie], [limpert]
+ * @example
+ * fullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 300, rampTime: 0.2 }, speed: 27.8 }).distance // => 0
+ */
+export function fullStop(input: FullStopInput, march: FullMarch = fullStopWorkspace()): FullStopSummary {
+  march.start(input);
+  march.run();
+  return summarizeFullStop(input, march);
+}
+
+/**
+ * Answers the summary of a march that has come to its end.
+ *
+ * @param input - the stop
+ * @param march - after its `run`
+ * @returns distance, m; time, s; decelerations, m/s²; efficiency, 1; limit; temperatures, °C; energies, J
+ * Source: [geometry]
+ */
+export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullStopSummary {
+  const { cameToRest, notes, controller, heat, books } = march;
+  const driven = march.state[place.distance]!;
+  const distance = cameToRest ? driven : Infinity;
+  const meanDeceleration = (input.speed * input.speed) / (2 * distance);
+  return {
+    distance,
+    time: cameToRest ? march.time : Infinity,
+    meanDeceleration,
+    peakDeceleration: notes.peakDeceleration,
+    meanFullyDevelopedDeceleration: cameToRest ? betweenGates(input.speed, march) : 0,
+    efficiency: meanDeceleration / idealDeceleration(march),
+    limitedBy: notes.limitedBy(),
+    cameToRest,
+    frontCycles: controller.frontCycles,
+    rearCycles: controller.rearCycles,
+    frontSlideShare: driven > 0 ? notes.frontSlide / driven : 0,
+    rearSlideShare: driven > 0 ? notes.rearSlide / driven : 0,
+    front: warmer(heat, 0),
+    rear: warmer(heat, 2),
+    energies: books.ledger(),
+  };
+}
+
+/** m/s² with every wheel at the peak friction of its static load. */
+function idealDeceleration({ dynamics: { body, wheels } }: FullMarch): number {
+  let sum = 0;
+  for (let wheel = 0; wheel < 4; wheel += 1) {
+    const axle = wheel < 2 ? body.frontStill : body.rearStill;
+    sum += wheels.peaks.at(wheel, axle * wheels.loadShares[wheel]!);
+  }
+  return sum / body.mass;
+}
+
+function betweenGates(speed: number, { notes }: FullMarch): number {
+  const { distanceAtHigh, distanceAtLow } = notes;
+  return meanFullyDevelopedDeceleration({
+    highSpeed: 0.8 * speed,
+    lowSpeed: 0.1 * speed,
+    distanceAtHigh,
+    distanceAtLow,
+  });
+}
+
+function warmer({ rotors, hottest }: FullMarch['heat'], first: 0 | 2): StopHeat {
+  const second = first + 1;
+  return {
+    peakInterface: Math.max(hottest[first]!, hottest[second]!),
+    bulkAtRest: Math.max(rotors[first].bulkTemperature(), rotors[second]!.bulkTemperature()),
+  };
+}

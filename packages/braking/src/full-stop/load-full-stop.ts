@@ -1,0 +1,89 @@
+import { requireRange } from '@standstill/numerics';
+import { frontParts, rearParts } from '../stop/axle-parts.ts';
+import { usualDriverShare } from '../stop/stop-input.ts';
+import { usualAntilockControl } from './antilock-control.ts';
+import type { AntilockController } from './antilock-controller.ts';
+import type { FullStopInput } from './full-stop-input.ts';
+import { place } from './state-places.ts';
+import type { StopDynamics } from './stop-dynamics.ts';
+import type { WheelHeat } from './wheel-heat.ts';
+
+/** N at the pedal pad: what a foot that seeks a deceleration is taken to press with when its gain is read. */
+const firmPush = 150;
+
+/**
+ * Puts a stop's set-up, road and foot into the parts of a march, and the car on the road at its speed.
+ *
+ * @param input - the stop
+ * @param dynamics - the equations to fill
+ * @param controller - the antilock to fill
+ * @param heat - the rotors to warm
+ * @param state - the state to set to the first touch
+ * @returns s, the period of the control
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [geometry]
+ */
+export function loadFullStop(
+  input: FullStopInput,
+  dynamics: StopDynamics,
+  controller: AntilockController,
+  heat: WheelHeat,
+  state: Float64Array,
+): number {
+  const { setUp, road, speed } = input;
+  const control = input.antilockControl ?? usualAntilockControl;
+  dynamics.body.take(setUp, road, speed);
+  dynamics.wheels.take(setUp, road);
+  loadFoot(input, dynamics, control.dumpTime);
+  loadDriver(input, dynamics);
+  heat.take(input, dynamics);
+  roll(dynamics, state, speed);
+  controller.take(setUp.antilock, control, state);
+  return control.samplePeriod;
+}
+
+function loadFoot({ setUp, road, foot }: FullStopInput, dynamics: StopDynamics, dumpTime: number): void {
+  const { body, wheels } = dynamics;
+  dynamics.foot.take(setUp, foot, 1);
+  const pressure = dynamics.foot.pressureFor(firmPush);
+  let force = 0;
+  for (let wheel = 0; wheel < 4; wheel += 1) {
+    const brake = wheel < 2 ? frontParts(setUp, road).brake : rearParts(setUp, road).brake;
+    force += (wheels.gains[wheel]! * brake.pad.frictions[0]! * pressure) / wheels.radii[wheel]!;
+  }
+  const perDeceleration = force > 0 ? (firmPush * body.mass) / force : firmPush;
+  dynamics.foot.take(setUp, foot, perDeceleration);
+  dynamics.lines.take(setUp, strongestForce(foot), dumpTime);
+}
+
+function strongestForce(foot: FullStopInput['foot']): number {
+  if (foot.kind === 'ramp') return foot.force;
+  if (foot.kind === 'deceleration') return Math.min(foot.greatestForce, 2 * firmPush);
+  let most = 0;
+  for (let i = 0; i < foot.forces.length; i += 1) most = Math.max(most, foot.forces[i] ?? 0);
+  return most;
+}
+
+function loadDriver({ setUp, driverShare, lockedWheels }: FullStopInput, { driver }: StopDynamics): void {
+  driver.acts = setUp.antilock.kind === 'none' && lockedWheels !== true;
+  driver.share = requireRange('share of the lock limit', driverShare ?? usualDriverShare, '', 0.1, 1);
+  driver.frontPeakSlip = setUp.frontTire.peakSlip;
+  driver.rearPeakSlip = setUp.rearTire.peakSlip;
+  driver.rearIsKept = setUp.antilock.electronicRearLimit;
+}
+
+/** The car rolling freely; driven wheels slip by what the engine holds back. */
+function roll({ wheels, body }: StopDynamics, state: Float64Array, speed: number): void {
+  state.fill(0);
+  state[place.speed] = speed;
+  for (let wheel = 0; wheel < 4; wheel += 1) {
+    const load = (wheel < 2 ? body.frontStill : body.rearStill) * wheels.loadShares[wheel]!;
+    const peak = wheels.peaks.at(wheel, load);
+    const curve = wheel < 2 ? wheels.frontCurve : wheels.rearCurve;
+    const radius = wheels.radii[wheel]!;
+    const stiffness = peak * curve.stiffness;
+    const slip = stiffness > 0 ? Math.min(0.02, wheels.engineDrags[wheel]! / (radius * stiffness)) : 0;
+    state[place.slip + wheel] = slip;
+    state[place.wheel + wheel] = (speed * (1 - slip)) / radius;
+  }
+}

@@ -1,0 +1,89 @@
+import { requireRange } from '@standstill/numerics';
+import { brakeTorque } from '../corner/brake-torque.ts';
+import type { AxleBrake } from '../set-up/axle-brake.ts';
+import type { Road } from '../set-up/road.ts';
+import type { SetUp } from '../set-up/set-up.ts';
+import type { Tire } from '../set-up/tire.ts';
+import { tirePeakForce } from '../tire/tire-peak-force.ts';
+import { PeakForce } from './peak-force.ts';
+import { SlipForceTable } from './slip-force-table.ts';
+
+interface AxleFigures {
+  readonly brake: AxleBrake;
+  readonly tire: Tire;
+  /** kg m², one wheel with its part of the driveline. */
+  readonly inertia: number;
+  /** N m on one wheel. */
+  readonly engineDrag: number;
+  readonly leftLoadShare: number;
+  readonly road: Road;
+}
+
+/**
+ * The four wheels of the full stop, their figures worked out once: front-left, front-right, rear-left, rear-right.
+ *
+ * Assumes: both wheels of an axle are built alike; a driveline turns with its wheels as if they turned alike.
+ * Source: [gillespie], [pacejka]
+ */
+export class WheelFigures {
+  /** 1, part of the axle's load. */
+  readonly loadShares = new Float64Array(4);
+  /** r, m. */
+  readonly radii = new Float64Array(4);
+  /** J, kg m². */
+  readonly inertias = new Float64Array(4);
+  /** σ, m. */
+  readonly relaxations = new Float64Array(4);
+  /** N m per Pa above push-out at pad friction 1. */
+  readonly gains = new Float64Array(4);
+  /** p_0, Pa. */
+  readonly pushOuts = new Float64Array(4);
+  /** N m, engine drag on each wheel that turns. */
+  readonly engineDrags = new Float64Array(4);
+  readonly peaks = new PeakForce();
+  readonly frontCurve = new SlipForceTable();
+  readonly rearCurve = new SlipForceTable();
+
+  /** Takes on a set-up on a road. */
+  take({ car, frontBrake, rearBrake, frontTire, rearTire }: SetUp, road: Road): void {
+    const { leftLoadShare, frontWheelInertia, rearWheelInertia } = car;
+    const frontDrive = requireRange('front share of the driveline', car.frontDriveShare, '', 0, 1) / 2;
+    const driveline = requireRange('driveline inertia', car.drivelineInertia, 'kg m²', 0, 200);
+    const drag = requireRange('engine drag', car.engineDrag, 'N m', 0, 5000);
+    requireRange('left share of static load', leftLoadShare, '', 0.2, 0.8);
+    requireRange('wheel inertia', frontWheelInertia, 'kg m²', 0.01, 50);
+    requireRange('wheel inertia', rearWheelInertia, 'kg m²', 0.01, 50);
+    const rearDrive = 0.5 - frontDrive;
+    const frontInertia = frontWheelInertia + driveline * frontDrive;
+    const rearInertia = rearWheelInertia + driveline * rearDrive;
+    const shared = { leftLoadShare, road };
+    const front = { brake: frontBrake, tire: frontTire, inertia: frontInertia };
+    const rear = { brake: rearBrake, tire: rearTire, inertia: rearInertia };
+    this.peaks.clear();
+    this.#takeAxle(0, { ...front, ...shared, engineDrag: drag * frontDrive });
+    this.#takeAxle(2, { ...rear, ...shared, engineDrag: drag * rearDrive });
+    this.frontCurve.take(frontTire);
+    this.rearCurve.take(rearTire);
+  }
+
+  #takeAxle(first: number, { brake, tire, inertia, engineDrag, leftLoadShare, road }: AxleFigures): void {
+    const radius = requireRange('rolling radius', tire.rollingRadius, 'm', 0.1, 1);
+    const relaxation = requireRange('relaxation length', tire.relaxationLength, 'm', 0.02, 2);
+    const { pushOutPressure } = brake.caliper;
+    const gain = brakeTorque({ brake, pressure: pushOutPressure + 1e6, friction: 1 }) / 1e6;
+    const exponent = 1 - tire.loadSensitivity;
+    const atNominal = tirePeakForce({ tire, load: tire.nominalLoad, surfaceFactor: road.surfaceFactor });
+    const scale = atNominal * Math.pow(tire.nominalLoad, -exponent);
+    for (let wheel = first; wheel < first + 2; wheel += 1) {
+      this.loadShares[wheel] = wheel === first ? leftLoadShare : 1 - leftLoadShare;
+      this.radii[wheel] = radius;
+      this.inertias[wheel] = inertia;
+      this.relaxations[wheel] = relaxation;
+      this.gains[wheel] = gain;
+      this.pushOuts[wheel] = pushOutPressure;
+      this.engineDrags[wheel] = engineDrag;
+      this.peaks.scales[wheel] = scale;
+      this.peaks.exponents[wheel] = exponent;
+    }
+  }
+}

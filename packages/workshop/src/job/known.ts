@@ -1,4 +1,5 @@
 import type { Origin } from './document/quantity-input.ts';
+import type { Fact } from './facts/fact.ts';
 
 /** One number of a job with how well it is known. */
 export interface Known {
@@ -12,4 +13,6 @@ export interface Known {
   /** SI, least and greatest value that can be true; draws stay inside. */
   readonly low: number;
   readonly high: number;
+  /** What it is a number of; for the factor of a table, what the table is of. */
+  readonly fact: Fact;
 }

@@ -31,14 +31,14 @@ export class Filler {
     const spread = reading.spread ?? defaultSpread(fact.spread, origin, value);
     if (reading.spread === null && spread > 0) this.spreadsTaken += 1;
     if (origin === 'assumed') this.list(fact, path, value, spread, 'marked as assumed in the job');
-    return { value, origin, spread, path: pathText(path), low: fact.low, high: fact.high };
+    return { value, origin, spread, path: pathText(path), low: fact.low, high: fact.high, fact };
   }
 
   /** A value that is filled in, and listed. */
   assumed(fact: Fact, path: DocumentPath, fallback: Fallback): Known {
     const { value, spread, reason } = fallback;
     this.list(fact, path, value, spread, reason);
-    return { value, origin: 'assumed', spread, path: pathText(path), low: fact.low, high: fact.high };
+    return { value, origin: 'assumed', spread, path: pathText(path), low: fact.low, high: fact.high, fact };
   }
 
   /** Something filled in that is no number. */
@@ -58,6 +58,7 @@ export class Filler {
       path: pathText(path),
       low: fact.low,
       high: fact.high,
+      fact,
     };
   }
 

@@ -27,7 +27,7 @@ export function statedTable(
   const origin = values[0]?.origin ?? 'specified';
   const spreads = values.map((known) => (known.value === 0 ? 0 : known.spread / known.value));
   const spread = spreads.reduce((sum, each) => sum + each, 0) / spreads.length;
-  return { at, values: values.map((known) => known.value), factor: factor(facts.path, origin, spread) };
+  return { at, values: values.map((known) => known.value), factor: factor(facts, origin, spread) };
 }
 
 /** One figure for the whole range. */
@@ -36,7 +36,7 @@ export function statedConstant(filler: Filler, input: QuantityInput, facts: Tabl
   const reading = readQuantity(input, facts.value);
   const stated = reading.ok ? reading.spread : null;
   const spread = stated ?? defaultSpread(facts.value.spread, known.origin, known.value);
-  return { at: [20], values: [known.value], factor: factor(facts.path, known.origin, spread / known.value) };
+  return { at: [20], values: [known.value], factor: factor(facts, known.origin, spread / known.value) };
 }
 
 interface ClassTable extends TableFacts {
@@ -46,18 +46,19 @@ interface ClassTable extends TableFacts {
 }
 
 /** The table of a class, listed as assumed. */
-export function classTable(filler: Filler, { path, value, title, points, curve }: ClassTable): KnownTable {
+export function classTable(filler: Filler, table: ClassTable): KnownTable {
+  const { path, value, title, points, curve } = table;
   const percent = Math.round(100 * curve.factorSpread);
   filler.assumedWord(path, value.title, `table of ${title} ± ${percent} %`, classReason(title, curve));
-  return { at: points, values: curve.values, factor: factor(path, 'assumed', curve.factorSpread) };
+  return { at: points, values: curve.values, factor: factor(table, 'assumed', curve.factorSpread) };
 }
 
 function factor(
-  path: DocumentPath,
+  { path, value: fact }: TableFacts,
   origin: 'measured' | 'specified' | 'assumed',
   spread: number,
 ): KnownTable['factor'] {
-  return { value: 1, origin, spread, path: pathText(path), low: 0.2, high: 3 };
+  return { value: 1, origin, spread, path: pathText(path), low: 0.2, high: 3, fact };
 }
 
 function refuseUnordered(filler: Filler, at: readonly number[], path: DocumentPath): void {

@@ -2,6 +2,7 @@ import { requireRange } from '@standstill/numerics';
 import { axleLoads } from '../load/axle-loads.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
 import { decelerationUnder, type Braking } from './deceleration-under.ts';
+import { undriven } from './driven-forces.ts';
 import type { InstalledLine } from './installed-line.ts';
 import { pointOnLine } from './point-on-line.ts';
 
@@ -13,7 +14,7 @@ const wildestDeceleration = 100;
 /**
  * Answers how much more brake force an axle can take before its first wheel locks.
  *
- * Equation: 2 F_peak(F_z of the lighter wheel) − T of the axle, loads at the deceleration of the same point.
+ * Equation: 2 F_peak(F_z of the lighter wheel) − T − D of the axle, loads at the deceleration of the same point.
  * Assumes: as `lockOrder`.
  * Valid: as `lockOrder`.
  *
@@ -30,11 +31,11 @@ const wildestDeceleration = 100;
 export function axleReserve(braking: Braking, line: InstalledLine, masterForce: number, axle: Axle): number {
   const { frontForce, rearForce } = pointOnLine(line, masterForce);
   const deceleration = Math.min(wildestDeceleration, decelerationUnder(braking, frontForce + rearForce));
-  const { setUp, road, speed = 0 } = braking;
+  const { setUp, road, speed = 0, driven = undriven } = braking;
   const loads = axleLoads({ car: setUp.car, deceleration, speed, road });
   const left = requireRange('left share of static load', setUp.car.leftLoadShare, '', 0.2, 0.8);
   const tire = axle === 'front' ? setUp.frontTire : setUp.rearTire;
   const load = Math.min(left, 1 - left) * loads[axle];
   const capacity = 2 * tirePeakForce({ tire, load, surfaceFactor: road.surfaceFactor });
-  return capacity - (axle === 'front' ? frontForce : rearForce);
+  return capacity - driven[axle] - (axle === 'front' ? frontForce : rearForce);
 }

@@ -1,6 +1,7 @@
 import { requireRange } from '@standstill/numerics';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { BalancePoint } from './balance-point.ts';
+import type { DrivenForces } from './driven-forces.ts';
 import { idealBalance } from './ideal-balance.ts';
 import { installedLine } from './installed-line.ts';
 import { installedPoint } from './installed-point.ts';
@@ -21,6 +22,8 @@ export interface BalanceCurveInput {
   /** Points from zero to there; 61 where not given. */
   readonly points?: number;
   readonly padTemperatures?: PadTemperatures;
+  /** What the driven wheels do beside the brakes; nothing where not given. */
+  readonly driven?: DrivenForces;
 }
 
 /**
@@ -48,7 +51,7 @@ export function balanceCurve(input: BalanceCurveInput): BalanceCurve {
   for (let index = 0; index < points; index += 1) {
     const deceleration = (end * index) / (points - 1);
     ideal.push(idealPoint(setUp, deceleration));
-    const point = installedPoint(setUp, line, deceleration);
+    const point = installedPoint(setUp, line, deceleration, input.driven);
     if (point !== undefined) installed.push(point);
   }
   return { ideal, installed };

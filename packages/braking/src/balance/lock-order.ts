@@ -6,6 +6,7 @@ import type { Road } from '../set-up/road.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import { axleReserve, type Axle } from './axle-reserve.ts';
 import { decelerationUnder } from './deceleration-under.ts';
+import type { DrivenForces } from './driven-forces.ts';
 import { installedLine, type InstalledLine } from './installed-line.ts';
 import { lineCorners } from './line-corners.ts';
 import { usualPadTemperatures, type PadTemperatures } from './pad-temperatures.ts';
@@ -17,6 +18,8 @@ export interface LockOrderInput {
   /** v, m/s; 0 (no drag, no lift) where not given. */
   readonly speed?: number;
   readonly padTemperatures?: PadTemperatures;
+  /** What the driven wheels do beside the brakes; nothing where not given. */
+  readonly driven?: DrivenForces;
 }
 
 /** What foot, lines and car do at one point of the installed line. */
@@ -50,6 +53,7 @@ export interface LockOrder {
  *
  * Equation: axle force = capacity of its axle, with loads at a = (T_1 + T_2 + f_r ΣF_z + ½ ρ C_d A v²) / m + g sin θ;
  * capacity = 2 μ_0 λ F_z0 (F_z / F_z0)^(1 − n) of the lighter wheel.
+ * What the driven wheels do beside the brakes counts for both.
  * Assumes: an axle counts as locked when the first of its wheels does; steady pitch; the two axles each by themselves,
  * along the line on which nothing locks; rolling resistance slows the car beside the brakes.
  * Valid: surface factor 0.02 to 2, foot up to 1000 N. The answer is exact to rounding: between two corners of the
@@ -90,6 +94,7 @@ function masterForceAtLock(input: LockOrderInput, line: InstalledLine, axle: Axl
   const over = (masterForce: number) => -axleReserve(input, line, masterForce, axle);
   let low = 0;
   for (const high of lineCorners(line)) {
+    if (high === 0 && over(0) > 0) return 0; // the drive alone locks it
     if (over(high) > 0) return bracketedRoot(over, { low, high, tolerance: 1e-12 * high });
     low = high;
   }

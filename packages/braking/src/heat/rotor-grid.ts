@@ -113,7 +113,8 @@ function takeMaterial(grid: RotorGrid, { rotor, pad }: RotorWithPad): void {
     0,
     5,
   );
-  grid.uncovered = 1 - Math.min(1, requireRange('pad area', pad.area, 'm²', 1e-5, 0.1) / grid.area);
+  const covered = Math.min(1, requireRange('pad area', pad.area, 'm²', 1e-5, 0.1) / grid.area);
+  grid.uncovered = rotor.kind === 'drum' ? 0 : 1 - covered; // a drum is closed: its inside does not cool
   grid.uncoveredEmissivity = grid.uncovered * requireRange('emissivity', rotor.emissivity, '', 0, 1);
 }
 
@@ -141,6 +142,10 @@ function addVent(grid: RotorGrid, { parts, vaneMass }: { parts: RotorWithPad; va
   const { rotor } = parts;
   if (rotor.kind === 'solid') return;
   const last = grid.layers - 1;
+  if (rotor.kind === 'drum') {
+    grid.ventShares[last] = 1; // the outside of the wall
+    return;
+  }
   const halfGap = rotor.thickness / 2 - rotor.cheekThickness;
   requireRange('half of the vent gap', halfGap, 'm', 1e-4, 0.05);
   grid.ventShares[last] = 1 + vaneSideShare;

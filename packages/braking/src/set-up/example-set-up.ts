@@ -1,5 +1,6 @@
 import type { AxleBrake } from './axle-brake.ts';
 import type { Car } from './car.ts';
+import type { DrumBrake } from './drum-brake.ts';
 import type { Road } from './road.ts';
 import type { SetUp } from './set-up.ts';
 import type { Tire } from './tire.ts';
@@ -123,6 +124,8 @@ export const exampleSetUp: SetUp = {
     trappedAir: 0.3e-6,
     dryBoilingPoint: 230,
     wetBoilingPoint: 155,
+    age: 3.2e7,
+    waterPerYear: 0.015,
   },
   frontBrake,
   rearBrake,
@@ -135,4 +138,35 @@ export const exampleRoad: Road = {
   grade: 0,
   airDensity: 1.2,
   airTemperature: 20,
+};
+
+/** An invented drum brake for the rear of the invented coupe, for examples and tests. */
+export const exampleDrum: DrumBrake = {
+  arrangement: 'simplex',
+  shoes: { pivotDistance: 0.85, leverArm: 1.55, liningStart: 0.44, liningEnd: 2.36 },
+  brakeFactor: 2,
+  radius: 0.1145,
+  width: 0.045,
+  wallThickness: 0.008,
+  mass: 4.5,
+  density: 7200,
+  specificHeat: 460,
+  specificHeatSlope: 0.35,
+  conductivity: 48,
+  emissivity: 0.55,
+  cylinderBore: 0.0191,
+  pushOutPressure: 400_000,
+  efficiency: 0.96,
+  volumeCompliance: 1.2e-14,
+  shoeClearance: 0.00025,
+  liningArea: 0.0099,
+  liningThickness: 0.0045,
+  frictionTemperatures: [20, 100, 200, 300, 400],
+  frictions: [0.36, 0.38, 0.38, 0.33, 0.26],
+  compressibility: 2e-11,
+  liningSpecificHeat: 1000,
+  liningConductivity: 1,
+  liningDensity: 2000,
+  hose: frontBrake.hose,
+  tube: rearBrake.tube,
 };

@@ -1,6 +1,9 @@
-/** One rotor. The pads sweep the band between the two swept radii on both faces. */
+/**
+ * One rotor. The pads sweep the band between the two swept radii on both faces. A drum is written as one whose two faces
+ * together are the drum's rubbed wall; its cheek is the wall, cooled on the far side.
+ */
 export interface Rotor {
-  readonly kind: 'solid' | 'vented';
+  readonly kind: 'solid' | 'vented' | 'drum';
   /** m. */
   readonly outerDiameter: number;
   /** m, overall. */

@@ -1,13 +1,19 @@
+import { linearTable } from '@standstill/numerics';
 import { describe, expect, it } from 'vitest';
+import { boosterClasses } from './booster-classes.ts';
 import { caliperClasses } from './caliper-classes.ts';
 import type { ClassCurve, ClassValue } from './class-value.ts';
-import { fluidClasses } from './fluid-classes.ts';
+import { fluidClasses, siliconeFluid } from './fluid-classes.ts';
+import { frictionCode, normalFrictionCode } from './friction-codes.ts';
 import { hoseClasses } from './hose-classes.ts';
+import { masterCylinderClasses } from './master-cylinder-classes.ts';
 import { padClasses } from './pad-classes.ts';
 import { pistonMaterials } from './piston-materials.ts';
+import { pedalClass } from './pedal-class.ts';
 import { rotorMaterials } from './rotor-materials.ts';
 import { surfaceClasses } from './surface-classes.ts';
 import { tireClasses } from './tire-classes.ts';
+import { tubeClass } from './tube-class.ts';
 
 const libraries = {
   hoseClasses,
@@ -89,5 +95,44 @@ describe('class tables', () => {
     expect([...factors].sort((a, b) => b - a)).toEqual(factors);
     expect(tireClasses.road.peakFriction.value).toBeLessThan(tireClasses.sportyRoad.peakFriction.value);
     expect(tireClasses.sportyRoad.peakFriction.value).toBeLessThan(tireClasses.semiSlick.peakFriction.value);
+  });
+});
+
+describe('the letters on the edge of a pad', () => {
+  it('fall where a friction is over the low end and not over the high one', () => {
+    expect([0.15, 0.1501, 0.25, 0.35, 0.3501, 0.45, 0.55, 0.5501, 1].map(frictionCode)).toEqual([
+      ...['C', 'D', 'D', 'E', 'F', 'F', 'G', 'H', 'H'],
+    ]);
+    expect(() => frictionCode(0)).toThrow('friction');
+    expect(() => frictionCode(Number.NaN)).toThrow('friction');
+  });
+
+  it('are F for every class by use, and told at the four temperatures of the test', () => {
+    const asked: number[] = [];
+    normalFrictionCode((temperature) => {
+      asked.push(temperature);
+      return 0.4;
+    });
+    expect(asked).toEqual([93, 121, 149, 204]);
+    for (const pad of [padClasses.road, padClasses.fastRoad, padClasses.track]) {
+      const at = (temperature: number) =>
+        linearTable(pad.frictionTemperatures, pad.frictions.values, temperature);
+      expect(normalFrictionCode(at)).toBe('F');
+    }
+  });
+});
+
+describe('rotor materials', () => {
+  it('order the irons by how well they lead heat, and bracket what was measured on commercial rotors when cold', () => {
+    const { alloyedIron, greyIron, highCarbonIron } = rotorMaterials;
+    const diffusivities = [alloyedIron, greyIron, highCarbonIron].map(
+      ({ conductivity, density, specificHeat }) =>
+        (1e4 * conductivity.value) / (density.value * specificHeat.value),
+    );
+    expect([...diffusivities].sort((a, b) => a - b)).toEqual(diffusivities);
+    // Hecht 1999: 0.156 to 0.200 cm²/s at room temperature; ours are for 100 to 300 °C, where less is left.
+    expect(diffusivities.at(-1)).toBeGreaterThan(0.156);
+    expect(diffusivities.at(-1)).toBeLessThan(0.2);
+    expect(diffusivities[0]).toBeGreaterThan(0.7 * 0.156);
   });
 });

@@ -35,11 +35,20 @@ function leastBoilingPoint(value: number): ClassValue {
   };
 }
 
+function leastOfLowViscosity(value: number): ClassValue {
+  return {
+    value,
+    spread: 0,
+    known: 'from memory',
+    note: 'The least that ISO 4925 allows for its class 6, which is sold as DOT 4 of low viscosity.',
+  };
+}
+
 /**
  * Glycol brake fluids by class. They may meet each other and are then rated as the lowest. Silicone fluid (DOT 5) is
- * left out on purpose: it never goes into the same system.
+ * apart, as `siliconeFluid`: it never goes into the same system, and no job takes it.
  *
- * Source: [fmvss-116]
+ * Source: [fmvss-116], [iso-4925]
  */
 export const fluidClasses = {
   dot3: {
@@ -56,6 +65,13 @@ export const fluidClasses = {
     bulkModulus,
     waterPerYear,
   },
+  dot4LowViscosity: {
+    title: 'DOT 4 of low viscosity',
+    dryBoilingPoint: leastOfLowViscosity(250),
+    wetBoilingPoint: leastOfLowViscosity(165),
+    bulkModulus,
+    waterPerYear,
+  },
   dot51: {
     title: 'DOT 5.1',
     dryBoilingPoint: leastBoilingPoint(260),
@@ -64,3 +80,27 @@ export const fluidClasses = {
     waterPerYear,
   },
 } as const satisfies Readonly<Record<string, FluidClass>>;
+
+/**
+ * Silicone brake fluid (DOT 5), for the record: what it holds and how soft it is. It is not modeled, since the air that
+ * it dissolves comes and goes with pressure and heat, and it must never meet a glycol fluid.
+ *
+ * Source: [fmvss-116], [sae-j1705]
+ */
+export const siliconeFluid = {
+  title: 'DOT 5 (silicone; no job takes it)',
+  dryBoilingPoint: leastBoilingPoint(260),
+  wetBoilingPoint: leastBoilingPoint(180),
+  bulkModulus: {
+    value: 1.0e9,
+    spread: 0.2e9,
+    known: 'from memory',
+    note: 'About half as stiff as glycol fluid even without air; 16 % of dissolved air by volume at room condition against 5 % (SAE J1705, read) makes the pedal softer still.',
+  },
+  waterPerYear: {
+    value: 0,
+    spread: 0,
+    known: 'from memory',
+    note: 'Takes up next to no water; what gets in stays as drops, and boils or freezes.',
+  },
+} as const satisfies FluidClass;

@@ -33,8 +33,18 @@ export const hoseClasses = {
       note: 'One measured ordinary rubber hose, 36 to 48 % of the low-expansion limit (public test note of 2005). The spread over other hoses is assumed.',
     },
   },
+  rubberLowExpansion: {
+    title: 'Rubber hose of low expansion',
+    pressures: statedPressures,
+    expansions: {
+      values: perMeter(0.1, 0.115, 0.215),
+      factorSpread: 0.35,
+      known: 'assumed',
+      note: 'Taken as three quarters of the measured ordinary hose, two tight plies of fabric; no published figure found. Ask the maker or measure.',
+    },
+  },
   braided: {
-    title: 'Braided hose with a plastic liner',
+    title: 'PTFE hose with a steel braid',
     pressures: statedPressures,
     expansions: {
       values: perMeter(0.06, 0.08, 0.14),

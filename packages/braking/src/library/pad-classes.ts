@@ -67,8 +67,20 @@ const plateConductance: ClassValue = {
   note: 'A rim that covers about half of the piston, dry metal contact through a shim; an insulating shim passes far less.',
 };
 
+/** The same for all mixes of the trade: no published curve was found. */
+const bedded = { specificHeat, contactConductance, plateConductance };
+
+function conductivityOf(value: number, spread: number, note: string): ClassValue {
+  return { value, spread, known: 'from memory', note };
+}
+
+function densityOf(value: number, spread: number, note: string): ClassValue {
+  return { value, spread, known: 'from memory', note };
+}
+
 /**
- * Brake pads by class: friction over interface temperature, squeeze and heat properties.
+ * Brake pads by class: friction over interface temperature, squeeze and heat properties. `road`, `fastRoad` and `track`
+ * are by use; the others by what the trade calls the mix.
  *
  * Source: [common-practice]
  */
@@ -110,5 +122,41 @@ export const padClasses = {
     density: { value: 2900, spread: 350, known: 'from memory', note: 'More metal in the mix.' },
     contactConductance,
     plateConductance,
+  },
+  organic: {
+    ...bedded,
+    title: 'Organic pad (no metal)',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.36, 0.38, 0.38, 0.34, 0.28, 0.22, 0.17, 0.15),
+    compressibility: compressibility(1.5e-11),
+    conductivity: conductivityOf(0.8, 0.3, 'Fibers, fillers and resin; 0.5 to 1.2.'),
+    density: densityOf(2100, 200, 'Next to no metal.'),
+  },
+  ceramicType: {
+    ...bedded,
+    title: 'Ceramic-type pad for iron rotors',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.37, 0.39, 0.4, 0.38, 0.34, 0.28, 0.22, 0.19),
+    compressibility: compressibility(1.3e-11),
+    conductivity: conductivityOf(1.2, 0.5, 'Mineral fibers and some copper or none; 0.7 to 2.'),
+    density: densityOf(2400, 200, 'Organic mix with mineral fibers; quiet and clean rather than strong.'),
+  },
+  lowMetal: {
+    ...bedded,
+    title: 'Low-metallic pad',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.38, 0.43, 0.44, 0.42, 0.38, 0.32, 0.26, 0.22),
+    compressibility: compressibility(1.1e-11),
+    conductivity: conductivityOf(2, 0.8, 'Some 10 to 30 % of metal; 1 to 3.'),
+    density: densityOf(2600, 200, 'Steel fiber and abrasive in an organic mix; strong, dusty.'),
+  },
+  semiMetal: {
+    ...bedded,
+    title: 'Semi-metallic pad',
+    frictionTemperatures: temperatures,
+    frictions: frictionCurve(0.32, 0.37, 0.39, 0.4, 0.38, 0.35, 0.31, 0.27),
+    compressibility: compressibility(8e-12),
+    conductivity: conductivityOf(4, 1.5, 'More than half of it iron and steel; 2 to 7.'),
+    density: densityOf(2900, 250, 'Iron powder and steel wool.'),
   },
 } as const satisfies Readonly<Record<string, PadClass>>;

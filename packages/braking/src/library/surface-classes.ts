@@ -14,7 +14,7 @@ const noWater: ClassValue = { value: 0, spread: 0, known: 'assumed', note: 'No f
  * Road surfaces as a factor on the tire's dry peak friction. One factor is a coarse thing on water: grip there falls
  * with speed and depth, see `wetPeakFactor`.
  *
- * Source: [common-practice]
+ * Source: [common-practice], [wong], [noon-1994], [bosch-handbook], [forkenbrock-1999]
  */
 export const surfaceClasses = {
   dry: {
@@ -55,6 +55,36 @@ export const surfaceClasses = {
       spread: 0.1,
       known: 'common practice',
       note: 'Near 50 km/h, tires with tread; the Bosch table has 0.55 / 0.85 there and far less at speed.',
+    },
+  },
+  gravel: {
+    title: 'Loose gravel',
+    waterDepth: noWater,
+    factor: {
+      value: 0.66,
+      spread: 0.1,
+      known: 'from memory',
+      note: 'Wong has a peak of 0.6 against 0.8 to 0.9 on dry asphalt; Noon (read) slides at 0.35 against 0.65. A locked wheel heaps gravel up before it, which no slip curve here knows: ABS made stops 27 % longer on it (Forkenbrock 1999, read).',
+    },
+  },
+  packedSnow: {
+    title: 'Hard-packed snow',
+    waterDepth: noWater,
+    factor: {
+      value: 0.26,
+      spread: 0.06,
+      known: 'from memory',
+      note: 'Wong has a peak of 0.2 against 0.8 to 0.9; Noon (read) slides at 0.20 to 0.25 against 0.65. Winter tires hold more, the tire classes here are not winter tires.',
+    },
+  },
+  ice: {
+    title: 'Ice',
+    waterDepth: noWater,
+    factor: {
+      value: 0.12,
+      spread: 0.035,
+      known: 'from memory',
+      note: 'Wong has a peak of 0.1 against 0.8 to 0.9, Bosch (read) 0.1 or less, Noon (read) slides at 0.10 to 0.15. Near melting it is worse, in deep cold better.',
     },
   },
 } as const satisfies Readonly<Record<string, SurfaceClass>>;

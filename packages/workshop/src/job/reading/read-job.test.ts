@@ -169,7 +169,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'an unknown class',
       changed('class: road,', 'class: raod,'),
-      '32:59 unknown-class: parts.stock-pad.class is "raod"; did you mean "road"? Accepted: road, fastRoad, track',
+      '32:59 unknown-class: parts.stock-pad.class is "raod"; did you mean "road"? Accepted: road, fastRoad, track, organic, ceramicType, lowMetal, semiMetal',
     ],
     [
       'an effective radius outside the rotor',

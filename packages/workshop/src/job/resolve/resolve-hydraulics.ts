@@ -1,4 +1,4 @@
-import { fluidClasses, hoseClasses } from '@standstill/braking';
+import { fluidClasses, hoseClasses, tubeClass } from '@standstill/braking';
 import type { FluidClass, HoseClass } from '@standstill/braking';
 import { antilockFacts } from '../facts/antilock-facts.ts';
 import { fluidFacts } from '../facts/fluid-facts.ts';
@@ -126,10 +126,10 @@ export function resolveTube(
     stated: part,
     path,
     fallbacks: {
-      length: () => practice(1.8, 0.6, 'line from the cylinder to one corner'),
-      innerDiameter: () => practice(0.00335, 0.0001, 'steel line of 3/16 in with a wall of 0.7 mm'),
-      wallThickness: () => practice(0.0007, 0.00005, 'steel line of 3/16 in'),
-      elasticModulus: () => practice(206e9, 4e9, 'steel'),
+      length: () => fromClass(tubeClass.title, tubeClass.length),
+      innerDiameter: () => fromClass(tubeClass.title, tubeClass.innerDiameter),
+      wallThickness: () => fromClass(tubeClass.title, tubeClass.wallThickness),
+      elasticModulus: () => fromClass(tubeClass.title, tubeClass.elasticModulus),
     },
   });
   return { kind: 'tube', id, title: part.title, className: null, facts };

@@ -1,3 +1,4 @@
+import { boosterClasses, masterCylinderClasses, pedalClass } from '@standstill/braking';
 import { boosterFacts } from '../facts/booster-facts.ts';
 import { masterCylinderFacts } from '../facts/master-cylinder-facts.ts';
 import { pedalFacts } from '../facts/pedal-facts.ts';
@@ -11,7 +12,7 @@ import type {
   VacuumBoosterPart,
 } from '../job.ts';
 import { fillFacts } from './fill-facts.ts';
-import { practice } from './filler.ts';
+import { fromClass } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
 import type { PartOf } from './part-of.ts';
 import { refuseUnused } from './refuse-unused.ts';
@@ -22,10 +23,10 @@ export function resolvePedal(filler: Filler, id: string, part: PartOf<'pedal'>):
     stated: part,
     path: ['parts', id],
     fallbacks: {
-      efficiency: () => practice(0.95, 0.02, 'pivot and clevis in good order'),
-      freePlay: () => practice(0.006, 0.002, 'free play and dead stroke together'),
-      flex: () => practice(2e-6, 1e-6, 'pedal box and bulkhead, about 1 mm at 500 N'),
-      availableTravel: () => practice(0.13, 0.01, 'pedal to floor or to the bottom of the cylinder'),
+      efficiency: () => fromClass(pedalClass.title, pedalClass.efficiency),
+      freePlay: () => fromClass(pedalClass.title, pedalClass.freePlay),
+      flex: () => fromClass(pedalClass.title, pedalClass.flex),
+      availableTravel: () => fromClass(pedalClass.title, pedalClass.availableTravel),
     },
   });
   return { kind: 'pedal', id, title: part.title, className: null, facts };
@@ -40,6 +41,7 @@ export function resolveBooster(filler: Filler, id: string, part: PartOf<'booster
 
 function vacuumFacts(filler: Filler, id: string, stated: PartOf<'booster'>): VacuumBoosterPart['facts'] {
   const path = ['parts', id];
+  const { vacuum } = boosterClasses;
   const { greatestAssist: _unused, ...facts } = boosterFacts;
   refuseUnused(filler, { stated, keys: ['greatestAssist'], path, why: 'a vacuum booster' });
   return fillFacts(filler, {
@@ -47,11 +49,11 @@ function vacuumFacts(filler: Filler, id: string, stated: PartOf<'booster'>): Vac
     stated,
     path,
     fallbacks: {
-      gain: () => practice(4.5, 0.8, 'vacuum boosters run from 3 to 7'),
-      jumpInForce: () => practice(200, 80, 'output as soon as the valve opens'),
+      gain: () => fromClass(vacuum.title, vacuum.gain),
+      jumpInForce: () => fromClass(vacuum.title, vacuum.jumpInForce),
       diaphragmDiameter: 'needed',
-      vacuum: () => practice(67_000, 4000, 'about 20 inHg at sea level, engine idling and warm'),
-      efficiency: () => practice(0.95, 0.02, 'diaphragm force that reaches the rod'),
+      vacuum: () => fromClass(vacuum.title, vacuum.vacuum),
+      efficiency: () => fromClass(vacuum.title, vacuum.efficiency),
     },
   });
 }
@@ -69,10 +71,8 @@ function hydraulicFacts(
   return fillFacts(filler, { facts: { gain, greatestAssist }, stated, path, fallbacks });
 }
 
-const hydraulicGain = (): Fallback => practice(5, 1, 'hydraulic boosters run from 4 to 8');
-const stroke = (): Fallback => practice(0.034, 0.003, 'both pistons together');
-const cylinderEfficiency = (): Fallback => practice(0.95, 0.02, 'seals in good order');
-const frontForceShare = (): Fallback => practice(0.5, 0.01, 'bar set in the middle');
+const { hydraulic } = boosterClasses;
+const hydraulicGain = (): Fallback => fromClass(hydraulic.title, hydraulic.gain);
 
 export function resolveMasterCylinder(
   filler: Filler,
@@ -93,8 +93,14 @@ function balanceBarFacts(
   const path = ['parts', id];
   refuseUnused(filler, { stated, keys: ['bore'], path, why: 'two cylinders with a balance bar' });
   const { bore: _unused, ...facts } = masterCylinderFacts;
-  const own = { frontBore: 'needed', rearBore: 'needed', frontForceShare } as const;
-  const fallbacks = { ...own, stroke, efficiency: cylinderEfficiency };
+  const { title, stroke, efficiency, frontForceShare } = masterCylinderClasses.balanceBar;
+  const fallbacks = {
+    frontBore: 'needed',
+    rearBore: 'needed',
+    frontForceShare: () => fromClass(title, frontForceShare),
+    stroke: () => fromClass(title, stroke),
+    efficiency: () => fromClass(title, efficiency),
+  } as const;
   return fillFacts(filler, { facts, stated, path, fallbacks });
 }
 
@@ -106,7 +112,12 @@ function tandemFacts(
   const path = ['parts', id];
   const keys = ['frontBore', 'rearBore', 'frontForceShare'] as const;
   refuseUnused(filler, { stated, keys, path, why: 'a tandem cylinder' });
-  const { bore, stroke: strokeFact, efficiency } = masterCylinderFacts;
-  const fallbacks = { bore: 'needed', stroke, efficiency: cylinderEfficiency } as const;
-  return fillFacts(filler, { facts: { bore, stroke: strokeFact, efficiency }, stated, path, fallbacks });
+  const { bore, stroke, efficiency } = masterCylinderFacts;
+  const { tandem } = masterCylinderClasses;
+  const fallbacks = {
+    bore: 'needed',
+    stroke: () => fromClass(tandem.title, tandem.stroke),
+    efficiency: () => fromClass(tandem.title, tandem.efficiency),
+  } as const;
+  return fillFacts(filler, { facts: { bore, stroke, efficiency }, stated, path, fallbacks });
 }

@@ -53,6 +53,8 @@ describe('the class of a fluid', () => {
       /^fluid-not-modeled: .*mineral fluid/,
     );
     const [slip] = messages('{ kind: fluid, title: Fluid, class: dot44 }');
-    expect(slip).toBe('unknown-class: parts.fluid.class is "dot44"; accepted: dot3, dot4, dot51');
+    expect(slip).toBe(
+      'unknown-class: parts.fluid.class is "dot44"; accepted: dot3, dot4, dot4LowViscosity, dot51',
+    );
   });
 });

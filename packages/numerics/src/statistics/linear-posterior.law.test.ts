@@ -4,7 +4,7 @@ import { symmetricEigenvalues } from '../solve/symmetric-eigenvalues.ts';
 import { leastSquares } from './least-squares.ts';
 import { linearPosterior } from './linear-posterior.ts';
 
-const anyNumber = fc.double({ min: -10, max: 10, noNaN: true });
+const anyNumber = fc.integer({ min: -1000, max: 1000 }).map((whole) => whole / 100);
 const open = { mean: 0, spread: Infinity };
 
 /** Three columns of n rows, the values and their common spread. */
@@ -25,7 +25,7 @@ describe('weights from values and priors', () => {
         } catch {
           return;
         }
-        fc.pre(ours.condition < 1e3);
+        fc.pre(ours.condition < 1e3 && columns.every((column) => column.some((value) => value !== 0)));
         const theirs = leastSquares(columns, values);
         const size = Math.max(...theirs.coefficients.map(Math.abs), 1e-3);
         ours.means.forEach((mean, j) =>

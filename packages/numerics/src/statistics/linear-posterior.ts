@@ -27,7 +27,8 @@ export interface LinearPosterior {
 /**
  * The weights of several columns, from values of known spread and from what is known of the weights beforehand.
  *
- * Equation: θ = θ_0 + V Xᵀ W (y − X θ_0), V = (Xᵀ W X + P)⁻¹, W = 1/σ², P = 1/prior spread²; columns scaled, then Cholesky.
+ * Equation: θ = θ_0 + V Xᵀ W (y − X θ_0), V = (Xᵀ W X + P)⁻¹, W = 1/σ², P = 1/prior spread²; columns scaled by
+ * the prior spreads (else to length 1), then Cholesky.
  * Assumes: errors of y independent and normal with the stated spreads; normal priors, independent of each other.
  * Valid: 1 to 64 columns; what no value and no prior tells apart is refused.
  *
@@ -42,9 +43,10 @@ export function linearPosterior(input: LinearPosteriorInput): LinearPosterior {
   requireLengths(input);
   const { columns, priors, values, spreads } = input;
   const size = columns.length;
-  const scales = Float64Array.from(columns, (column) => whitenedLength(column, spreads));
+  const lengths = Float64Array.from(columns, (column) => whitenedLength(column, spreads));
+  const condition = conditionOf(gramOf(columns, spreads, lengths), size);
+  const scales = lengths.map((length, j) => (priors[j]!.spread < Infinity ? 1 / priors[j]!.spread : length));
   const gram = gramOf(columns, spreads, scales);
-  const condition = conditionOf(gram, size);
   const start = priors.map(({ mean, spread }) => (Number.isFinite(spread) ? mean : 0));
   const right = columns.map((column, j) => {
     let sum = 0;
@@ -53,7 +55,7 @@ export function linearPosterior(input: LinearPosteriorInput): LinearPosterior {
     return sum;
   });
   priors.forEach(({ spread }, j) => {
-    if (Number.isFinite(spread)) gram[j * size + j] = gram[j * size + j]! + 1 / (spread * scales[j]!) ** 2;
+    if (Number.isFinite(spread)) gram[j * size + j] = gram[j * size + j]! + 1;
   });
   const root = cholesky(gram, size);
   const moves = solve(root, size, right);
@@ -83,7 +85,7 @@ function at(columns: readonly ArrayLike<number>[], weights: ArrayLike<number>, r
   return sum;
 }
 
-/** A column of nothing but zeros keeps the scale 1: only its prior speaks. */
+/** A column of nothing but zeros keeps the length 1. */
 function whitenedLength(column: ArrayLike<number>, spreads: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < column.length; i += 1) sum += (column[i]! / spreads[i]!) ** 2;

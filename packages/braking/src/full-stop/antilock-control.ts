@@ -22,10 +22,10 @@ export interface AntilockControl {
 /** The control that is taken where none is stated: generic, assumed, tuned for no car. */
 export const usualAntilockControl: AntilockControl = {
   samplePeriod: 0.005,
-  slipThreshold: 0.2,
-  rimDeceleration: 12,
+  slipThreshold: 0.16,
+  rimDeceleration: 25,
   slipFloor: 0.06,
   dumpTime: 0.05,
   fastShare: 0.85,
-  buildTime: 1,
+  buildTime: 0.8,
 };

@@ -38,6 +38,8 @@ export class BodyFigures {
   pitchCarry = 0;
   /** 2 ζ / Ω, s. */
   pitchLead = 0;
+  /** ρ / h, 1/m. */
+  #angleFactor = 0;
   /** W for each (m/s³)² of x'. */
   #lossFactor = 0;
 
@@ -60,10 +62,17 @@ export class BodyFigures {
     this.pitchRate = 2 * Math.PI * requireRange('pitch frequency', car.pitchFrequency, 'Hz', 0.3, 20);
     this.pitchDamping = requireRange('pitch damping', car.pitchDamping, '', 0.01, 3);
     this.pitchShare = (lever * lever) / (car.frontLoadShare * (1 - car.frontLoadShare));
+    const height = car.centerOfGravityHeight;
+    this.#angleFactor = height > 0 ? this.pitchShare / height : 0;
     const squared = this.pitchRate * this.pitchRate;
     this.pitchCarry = this.pitchShare / squared;
     this.pitchLead = (2 * this.pitchDamping) / this.pitchRate;
     this.#lossFactor = this.pitchLead * this.mass * this.pitchCarry;
+  }
+
+  /** rad, nose down, of a body pitched by x, m/s². */
+  pitchAngle(x: number): number {
+    return (this.#angleFactor * x) / (this.pitchRate * this.pitchRate);
   }
 
   /** J held by a body pitched by x, m/s², and pitching at x', m/s³. */

@@ -5,6 +5,8 @@ import { rodForce } from '../foot-to-pressure/rod-force.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { FootInput, TraceFoot } from './foot-input.ts';
 
+/** Part of the force that is there at the first touch: a booster's jump-in comes with it. */
+const firstTouch = 1e-9;
 /** T, s, in which a seeking foot would make up for what is missing (assumed). */
 const seekingTime = 0.15;
 
@@ -50,7 +52,7 @@ export class FootCommand {
     const foot = this.#foot;
     if (foot.kind === 'trace') return linearTable(foot.times, foot.forces, time);
     if (foot.kind === 'deceleration') return 0;
-    return time < foot.rampTime ? (foot.force * time) / foot.rampTime : foot.force;
+    return time < foot.rampTime ? foot.force * Math.max(firstTouch, time / foot.rampTime) : foot.force;
   }
 
   /** Pa in the front line for a force at the pedal pad, N. */

@@ -62,7 +62,7 @@ export function fullStopWorkspace(): FullMarch {
  * @throws OutOfRangeError where an input cannot be
  * Source: [pacejka], [gillespie], [limpert]
  * @example
- * fullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 300, rampTime: 0.2 }, speed: 27.8 }).distance // => 0
+ * fullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 300, rampTime: 0.2 }, speed: 27.8 }).distance // => 47.4184
  */
 export function fullStop(input: FullStopInput, march: FullMarch = fullStopWorkspace()): FullStopSummary {
   march.start(input);

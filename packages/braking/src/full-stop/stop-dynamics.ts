@@ -38,6 +38,13 @@ export class StopDynamics {
   asked = 0;
   driverHolds = false;
 
+  /** N m by which unequal forces turn the car, nose to the left positive. */
+  yawMoment(): number {
+    const { forces, wheels } = this;
+    const front = wheels.frontHalfTrack * (forces[0]! - forces[1]!);
+    return front + wheels.rearHalfTrack * (forces[2]! - forces[3]!);
+  }
+
   /** m/s of the wheels. */
   wheelSpeed(state: Float64Array): number {
     return state[place.speed]! - this.body.pitchCarry * state[place.pitchRate]!;

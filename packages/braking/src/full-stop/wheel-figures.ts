@@ -40,6 +40,9 @@ export class WheelFigures {
   readonly pushOuts = new Float64Array(4);
   /** N m, engine drag on each wheel that turns. */
   readonly engineDrags = new Float64Array(4);
+  /** m, half of each track. */
+  frontHalfTrack = 0;
+  rearHalfTrack = 0;
   readonly peaks = new PeakForce();
   readonly frontCurve = new SlipForceTable();
   readonly rearCurve = new SlipForceTable();
@@ -53,6 +56,8 @@ export class WheelFigures {
     requireRange('left share of static load', leftLoadShare, '', 0.2, 0.8);
     requireRange('wheel inertia', frontWheelInertia, 'kg m²', 0.01, 50);
     requireRange('wheel inertia', rearWheelInertia, 'kg m²', 0.01, 50);
+    this.frontHalfTrack = requireRange('front track', car.frontTrack, 'm', 0.5, 3) / 2;
+    this.rearHalfTrack = requireRange('rear track', car.rearTrack, 'm', 0.5, 3) / 2;
     const rearDrive = 0.5 - frontDrive;
     const frontInertia = frontWheelInertia + driveline * frontDrive;
     const rearInertia = rearWheelInertia + driveline * rearDrive;

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { mean } from '../statistics/mean.ts';
 import { standardDeviation } from '../statistics/standard-deviation.ts';
 import { latinHypercube } from './latin-hypercube.ts';
+import { latinHypercubeColumn } from './latin-hypercube-column.ts';
 import { randomStream } from './random-stream.ts';
 
 function column(table: Float64Array, width: number, index: number): number[] {
@@ -54,4 +55,17 @@ test('the mean of a smooth function comes out far surer than with plain random d
 test('two names alike and no draws at all are refused', () => {
   expect(() => latinHypercube({ draws: 5, keys: ['a', 'a'], seed: 1 })).toThrow('different names is 1');
   expect(() => latinHypercube({ draws: 0, keys: ['a'], seed: 1 })).toThrow('number of draws is 0');
+});
+
+test('a column by itself holds the same numbers as in the whole table', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 200 }), fc.integer(), fc.string(), (draws, seed, key) => {
+      const alone = new Float64Array(draws);
+      latinHypercubeColumn({ key, seed }, alone);
+      expect(alone).toStrictEqual(latinHypercube({ draws, keys: [key], seed }));
+      const table = latinHypercube({ draws, keys: [`other than ${key}`, key], seed });
+      expect([...alone]).toEqual(column(table, 2, 1));
+    }),
+    { numRuns: 500 },
+  );
 });

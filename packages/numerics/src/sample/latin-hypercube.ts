@@ -1,6 +1,6 @@
 import { OutOfRangeError } from '../refuse/out-of-range-error.ts';
 import { requireRange } from '../refuse/require-range.ts';
-import { randomStream } from './random-stream.ts';
+import { latinHypercubeColumn } from './latin-hypercube-column.ts';
 
 export interface LatinHypercubePlan {
   /** n, how many draws. */
@@ -33,21 +33,10 @@ export function latinHypercube(plan: LatinHypercubePlan): Float64Array {
   if (different !== keys.length)
     throw new OutOfRangeError('different names', different, '', keys.length, keys.length);
   const table = new Float64Array(draws * keys.length);
-  const order = new Float64Array(draws);
+  const slices = new Float64Array(draws);
   keys.forEach((key, column) => {
-    const stream = randomStream(seed, key);
-    for (let i = 0; i < draws; i += 1) order[i] = i;
-    stream.shuffle(order);
-    for (let i = 0; i < draws; i += 1) {
-      table[i * keys.length + column] = insideSlice(order[i]!, stream.uniform(), draws);
-    }
+    latinHypercubeColumn({ key, seed }, slices);
+    for (let i = 0; i < draws; i += 1) table[i * keys.length + column] = slices[i]!;
   });
   return table;
-}
-
-/** (slice + within) / draws, kept under the slice's upper edge when rounding would reach it. */
-function insideSlice(slice: number, within: number, draws: number): number {
-  const place = (slice + within) / draws;
-  const edge = (slice + 1) / draws;
-  return place < edge ? place : edge * (1 - Number.EPSILON);
 }

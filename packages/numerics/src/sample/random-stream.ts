@@ -52,7 +52,7 @@ export function randomStream(seed: number, path = ''): RandomStream {
     },
     shuffle: (items) => {
       for (let i = items.length - 1; i > 0; i -= 1) {
-        const j = below(i + 1);
+        const j = uniformInt(generator, 0, i);
         const held = items[i]!;
         items[i] = items[j]!;
         items[j] = held;

@@ -1,35 +1,17 @@
-import { stopWorkspace } from '@standstill/braking';
-import type { StopMarch } from '@standstill/braking';
-import { OutOfRangeError } from '@standstill/numerics';
-import { drawSheet } from '../draws/draw-sheet.ts';
-import { knownsOf } from '../draws/knowns-of.ts';
+import { drawRange } from '../draws/draw-range.ts';
+import type { DrawRequest } from '../draws/draw-request.ts';
+import type { DrawnRange, DrawTroubles } from '../draws/drawn-range.ts';
 import type { Job } from '../job/job.ts';
-import type { Draw } from '../settle/draw.ts';
-import { settle } from '../settle/settle.ts';
-import type { Overrides } from '../settle/settle.ts';
-import { evaluate } from './evaluate.ts';
 import { figureNames } from './figures.ts';
-import type { FigureName, Figures } from './figures.ts';
+import type { FigureName } from './figures.ts';
 
 /** Every figure of one set-up over the draws; row i of one set-up belongs to row i of every other. */
 export type FigureDraws = Readonly<Record<FigureName, Float64Array>>;
 
-export interface SampleInput {
-  readonly job: Job;
-  readonly setUpIds: readonly string[];
-  readonly overrides: Overrides;
-  readonly draws: number;
-  readonly seed: number;
-}
+export type { DrawTroubles };
 
-/** Why draws of one set-up gave no distance. */
-export interface DrawTroubles {
-  /** Draws in which the car does not come to rest. */
-  readonly noRest: number;
-  /** Draws outside what the formulas are valid for. */
-  readonly outOfRange: number;
-  /** The first such refusal, with quantity, value and accepted range. */
-  readonly refusal: string | null;
+export interface SampleInput extends Omit<DrawRequest, 'question'> {
+  readonly job: Job;
 }
 
 export interface Sampled {
@@ -41,64 +23,16 @@ export interface Sampled {
   readonly dropped: number;
 }
 
-/** Draws for which the row of repeated stops is driven too: it costs more than all the rest. */
-const mostRows = 200;
-
 /** Answers all figures of all set-ups for every draw, the shared inputs drawn once for all of them. */
-export function sampleSetUps({ job, setUpIds, overrides, draws, seed }: SampleInput): Sampled {
-  const sheet = drawSheet({ knowns: knownsOf(job, setUpIds), draws, seed });
-  const bySetUp = setUpIds.map(() => emptyDraws(draws));
-  const troubles = setUpIds.map(() => ({ noRest: 0, outOfRange: 0, refusal: null as string | null }));
-  const march = stopWorkspace();
-  const { count } = job.conditions.repeatedStops;
-  const one = (id: string, draw: Draw, rows: number, trouble: (typeof troubles)[number]): Figures | null => {
-    const outcome = answered(job, id, draw, overrides, march, rows);
-    if (typeof outcome === 'string') {
-      trouble.outOfRange += 1;
-      trouble.refusal ??= outcome;
-      return null;
-    }
-    if (Number.isFinite(outcome.distance)) return outcome;
-    trouble.noRest += 1;
-    return null;
-  };
-  let dropped = 0;
-  sheet.forEach((draw, row) => {
-    const rows = row < mostRows ? count : 0;
-    const all = setUpIds.map((id, index) => {
-      const trouble = troubles[index];
-      return trouble === undefined ? null : one(id, draw, rows, trouble);
-    });
-    if (all.includes(null)) dropped += 1;
-    else all.forEach((figures, index) => keep(bySetUp[index], row, figures));
-  });
-  return { bySetUp, troubles, dropped };
+export function sampleSetUps({ job, ...rest }: SampleInput): Sampled {
+  return sampledFrom(drawRange(job, { question: 'prediction', ...rest }, 0, rest.draws));
 }
 
-/** A corner of the spreads may lie outside what the formulas are valid for; then the refusal, in words. */
-function answered(
-  job: Job,
-  id: string,
-  draw: Draw,
-  overrides: Overrides,
-  march: StopMarch,
-  rows: number,
-): Figures | string {
-  try {
-    return evaluate(settle(job, id, draw, overrides), march, rows).figures;
-  } catch (error) {
-    if (error instanceof OutOfRangeError) return error.message;
-    throw error;
-  }
-}
-
-function emptyDraws(draws: number): FigureDraws {
-  return Object.fromEntries(
-    figureNames.map((name) => [name, new Float64Array(draws).fill(NaN)]),
-  ) as FigureDraws;
-}
-
-function keep(into: FigureDraws | undefined, row: number, figures: Figures | null): void {
-  if (into === undefined || figures === null) return;
-  for (const name of figureNames) into[name][row] = figures[name];
+/** The figures of all draws by their names. */
+export function sampledFrom({ to, bySetUp, troubles, dropped }: DrawnRange): Sampled {
+  const named = (figures: Float64Array): FigureDraws =>
+    Object.fromEntries(
+      figureNames.map((name, k) => [name, figures.subarray(k * to, (k + 1) * to)]),
+    ) as FigureDraws;
+  return { bySetUp: bySetUp.map(named), troubles, dropped };
 }

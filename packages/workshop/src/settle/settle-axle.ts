@@ -2,16 +2,20 @@ import type { AxleBrake, Caliper, Hose, Pad, Rotor } from '@standstill/braking';
 import type { CaliperPart, HosePart, Job, JobSetUp, KnownTable, PadPart, RotorPart } from '../job/job.ts';
 import type { Draw } from './draw.ts';
 import { partIn } from './part-in.ts';
+import { rotorRing } from './rotor-ring.ts';
 import { settleFacts } from './settle-facts.ts';
+import { settleHeatPath } from './settle-heat-path.ts';
 
 export function settleAxle(job: Job, setUp: JobSetUp, axle: 'front' | 'rear', draw: Draw): AxleBrake {
   const caliper = partIn(job, setUp, `${axle}Caliper`, 'caliper');
   const pad = partIn(job, setUp, `${axle}Pad`, 'pad');
+  const rotor = partIn(job, setUp, `${axle}Rotor`, 'rotor');
   return {
     kind: 'disc',
     caliper: settleCaliper(caliper, draw),
     pad: settlePad(pad, draw),
-    rotor: settleRotor(partIn(job, setUp, `${axle}Rotor`, 'rotor'), draw),
+    rotor: settleRotor(rotor, draw),
+    heatPath: settleHeatPath({ caliper, pad, rotor }, draw),
     hose: settleHose(partIn(job, setUp, `${axle}Hose`, 'hose'), draw),
     tube: settleFacts(partIn(job, setUp, `${axle}Tube`, 'tube').facts, draw),
     runningClearance: draw(caliper.facts.runningClearance),
@@ -31,11 +35,7 @@ function settlePad(part: PadPart, draw: Draw): Pad {
 
 function settleRotor(part: RotorPart, draw: Draw): Rotor {
   const { sweptOuterDiameter, ...facts } = settleFacts(part.facts, draw);
-  const sweptOuterRadius = Math.min(sweptOuterDiameter, facts.outerDiameter) / 2;
-  const ringMass = Math.min(facts.ringMass, facts.mass);
-  const half = facts.thickness / 2;
-  const cheekThickness = part.type === 'solid' ? half : Math.min(facts.cheekThickness, 0.95 * half);
-  return { kind: part.type, ...facts, cheekThickness, ringMass, sweptOuterRadius };
+  return { kind: part.type, ...facts, ...rotorRing(part.type, { ...facts, sweptOuterDiameter }) };
 }
 
 function settleHose(part: HosePart, draw: Draw): Hose {

@@ -1,6 +1,6 @@
 import { vacuumAtAltitude } from '@standstill/braking';
 import type { Antilock, Booster, MasterCylinder, RearValve } from '@standstill/braking';
-import type { Job, JobSetUp } from '../job/job.ts';
+import type { Job, JobSetUp, VacuumBoosterPart } from '../job/job.ts';
 import type { Draw } from './draw.ts';
 import { partIn, partOrNone } from './part-in.ts';
 import { settleFacts } from './settle-facts.ts';
@@ -10,15 +10,25 @@ export function settleBooster(job: Job, setUp: JobSetUp, draw: Draw, altitude: n
   if (part === null) return { kind: 'none' };
   if (part.type === 'hydraulic') return { kind: 'hydraulic', ...settleFacts(part.facts, draw) };
   const { gain, jumpInForce, diaphragmDiameter, vacuum, efficiency } = settleFacts(part.facts, draw);
-  const isMeasured = part.facts.vacuum.origin === 'measured'; // where the car is: altitude is in it already
   return {
     kind: 'vacuum',
     gain,
     jumpInForce,
-    diaphragmArea: (Math.PI / 4) * diaphragmDiameter ** 2,
-    vacuum: isMeasured ? vacuum : vacuumAtAltitude({ seaLevelVacuum: vacuum, altitude }),
+    diaphragmArea: diaphragmArea(diaphragmDiameter),
+    vacuum: vacuumThere(part, vacuum, altitude),
     efficiency,
   };
+}
+
+/** m², of a diameter, m. */
+export function diaphragmArea(diameter: number): number {
+  return (Math.PI / 4) * diameter ** 2;
+}
+
+/** Pa, where the car is, m above the sea; a measured vacuum, Pa, has the altitude in it already. */
+export function vacuumThere(part: VacuumBoosterPart, vacuum: number, altitude: number): number {
+  const isMeasured = part.facts.vacuum.origin === 'measured';
+  return isMeasured ? vacuum : vacuumAtAltitude({ seaLevelVacuum: vacuum, altitude });
 }
 
 export function settleMasterCylinder(job: Job, setUp: JobSetUp, draw: Draw): MasterCylinder {

@@ -1,0 +1,135 @@
+import { stopWorkspace } from '@standstill/braking';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { exampleJobText } from '../job/example-job.testing.ts';
+import { readJob } from '../job/reading/read-job.ts';
+import { evaluate } from '../predict/evaluate.ts';
+import { figureNames } from '../predict/figures.ts';
+import { settle } from '../settle/settle.ts';
+import { drawBlock } from './draw-block.ts';
+import { drawOnPool } from './draw-on-pool.ts';
+import { drawRange } from './draw-range.ts';
+import type { DrawRequest } from './draw-request.ts';
+import { drawSheet } from './draw-sheet.ts';
+import { knownsOf } from './knowns-of.ts';
+import { openDraws } from './open-draws.ts';
+import { RangeJoin } from './range-join.ts';
+
+const reading = readJob(exampleJobText, { file: 'job.yaml' });
+if (!reading.ok) throw new Error('the example job is not a job');
+const { job } = reading;
+const setUpIds = ['as-found', 'front-kit'];
+
+function requestOf(draws: number, seed: number, question: DrawRequest['question'] = 'distance'): DrawRequest {
+  return { question, setUpIds, overrides: {}, draws, seed };
+}
+
+describe('blocks', () => {
+  it('hold every draw once, in order, nearly equal in length, the last one longest', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 200_000 }),
+        fc.double({ min: 0, max: 0.999999, noNaN: true }),
+        (draws, share) => {
+          const row = Math.floor(share * draws);
+          const block = drawBlock(draws, row);
+          const last = drawBlock(draws, draws - 1);
+          expect(block.from <= row && row < block.to && block.to <= draws).toBe(true);
+          expect(last.to).toBe(draws);
+          expect(block.to - block.from).toBeLessThanOrEqual(Math.min(1000, last.to - last.from));
+          expect(last.to - last.from - (block.to - block.from)).toBeLessThanOrEqual(1);
+          if (block.from > 0) expect(drawBlock(draws, block.from - 1).to).toBe(block.from);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+});
+
+describe('ranges', () => {
+  it('put together in any order are, bit by bit, one pass', () => {
+    const cuts = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 5 });
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 30 }), fc.nat(), cuts, fc.nat(), (draws, seed, at, turn) => {
+        const request = requestOf(draws, seed);
+        const edges = [0, ...at.map((share) => Math.floor(share * draws)), draws].sort((a, b) => a - b);
+        const spans = edges.slice(1).map((to, index) => [edges[index]!, to] as const);
+        const join = new RangeJoin(request);
+        const middle = turn % spans.length;
+        for (const [from, to] of [...spans.slice(middle), ...spans.slice(0, middle)])
+          join.add(drawRange(job, request, from, to));
+        expect(join.whole()).toStrictEqual(drawRange(job, request, 0, draws));
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('are the same over the edge of a block, whoever draws them in whichever order', () => {
+    const request = requestOf(2300, 7);
+    const [forward, backward] = [openDraws(job, request), openDraws(job, request)];
+    const spans = [
+      [0, 500],
+      [500, 1300],
+      [1300, 1301],
+      [1301, 2300],
+    ] as const;
+    const [one, other] = [new RangeJoin(request), new RangeJoin(request)];
+    for (const [from, to] of spans) one.add(forward(from, to));
+    for (const [from, to] of spans.toReversed()) other.add(backward(from, to));
+    expect(one.whole()).toStrictEqual(drawRange(job, request, 0, 2300));
+    expect(other.whole()).toStrictEqual(one.whole());
+  });
+
+  it('hold what settling every draw anew and asking it gives', () => {
+    const draws = 1100;
+    const request = requestOf(draws, 3, 'prediction');
+    const { bySetUp } = drawRange(job, request, 0, draws);
+    const sheet = drawSheet({ knowns: knownsOf(job, setUpIds), draws, seed: 3 });
+    const march = stopWorkspace();
+    for (const row of [0, 1, 199, 200, 549, 550, 551, 1099]) {
+      setUpIds.forEach((id, index) => {
+        const { figures } = evaluate(settle(job, id, sheet[row]), march, row < 200 ? 8 : 0);
+        const drawn = figureNames.map((_, k) => bySetUp[index]?.[k * draws + row]);
+        expect(drawn).toStrictEqual(figureNames.map((name) => figures[name]));
+      });
+    }
+  });
+});
+
+describe('a pool', () => {
+  const request = requestOf(2500, 5);
+  const hand = async (task: { from: number; to: number }) => {
+    await Promise.resolve();
+    return drawRange(job, request, task.from, task.to);
+  };
+
+  it.each([1, 2, 5])(
+    'of %i hands draws the same numbers as one pass, and says how far it is',
+    async (hands) => {
+      const told: number[] = [];
+      const pool = { hands: Array.from({ length: hands }, () => hand) };
+      const drawn = await drawOnPool(job, request, pool, { onProgress: (done) => told.push(done) });
+      expect(drawn).toStrictEqual(drawRange(job, request, 0, 2500));
+      expect(told).toEqual([...told].sort((a, b) => a - b));
+      expect(told.at(-1)).toBe(2500);
+    },
+  );
+
+  it('hands out nothing more once it is called off', async () => {
+    let handed = 0;
+    const counting = (task: { from: number; to: number }) => ((handed += 1), hand(task));
+    const drawing = drawOnPool(job, request, { hands: [counting] }, { isCalledOff: () => handed === 1 });
+    await expect(drawing).rejects.toThrow('called off');
+    expect(handed).toBe(1);
+  });
+
+  it('fails with what its hand fails with, and hands out nothing more', async () => {
+    let handed = 0;
+    const good = (task: { from: number; to: number }) => ((handed += 1), hand(task));
+    const broken = () => Promise.reject(new Error('the worker ran out of memory'));
+    await expect(drawOnPool(job, request, { hands: [broken, good] })).rejects.toThrow('out of memory');
+    const before = handed;
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(handed).toBe(before);
+  });
+});

@@ -1,0 +1,25 @@
+import { normalQuantile } from '@standstill/numerics';
+import type { Known } from '../job/known.ts';
+
+/** Standard deviations at which tails are cut: farther out a normal spread says more than anybody knows. */
+const farthest = 4;
+
+/**
+ * One possible value of an uncertain number.
+ *
+ * Equation: x = value + spread × Φ⁻¹(u), kept inside the range that can be true
+ * Assumes: a normal spread.
+ *
+ * @param known - the number
+ * @param share - u, 0 to 1
+ * @param spread - one standard deviation, SI; the number's own where left out
+ * @returns the value, SI
+ */
+export function drawnValue(
+  { value, spread: own, low, high }: Known,
+  share: number,
+  spread: number = own,
+): number {
+  const normal = Math.max(-farthest, Math.min(farthest, normalQuantile(share)));
+  return Math.max(low, Math.min(high, value + spread * normal));
+}

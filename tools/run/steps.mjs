@@ -19,6 +19,7 @@ export const steps = [
   ),
   single('docs', () => runScript('tools/docs.mjs')),
   single('schemas', () => runScript('tools/schemas.mjs', ['--check'])),
+  single('page of the classes', () => runScript('tools/library-page.mjs', ['--check'])),
   tests('behavior, law, pin and published numbers', ['behavior', 'law', 'pin', 'checks'], forgetCheckRows),
   single('table of published numbers', () => runScript('tools/checks-table.mjs', ['--check'])),
   tests('browser', ['browser']),

@@ -63,7 +63,7 @@ export function pressureLag({ setUp, frontPressure, rearPressure }: PressureLagI
  * @throws OutOfRangeError where an input cannot be
  * Source: [common-practice]
  * @example
- * lineLag(exampleSetUp.frontBrake, exampleSetUp.fluid, 5e6) // => 0.00260581
+ * lineLag(exampleSetUp.frontBrake, exampleSetUp.fluid, 5e6) // => 0.00169792
  */
 export function lineLag(brake: AxleBrake, fluid: Fluid, pressure: number): number {
   const length = requireRange('tube length', brake.tube.length, 'm', 0, 20);

@@ -1,4 +1,5 @@
-import type { PistonMaterialId } from '@standstill/braking';
+import type { PistonMaterialId, ShoeArrangement } from '@standstill/braking';
+import type { surfaceClasses } from '@standstill/braking';
 import type { Filling } from './filling.ts';
 import type { Known } from './known.ts';
 import type { PartSlot } from './document/part-slots.ts';
@@ -20,6 +21,11 @@ export interface Job {
     readonly name: string;
     readonly className: string | null;
     readonly facts: KnownFacts<typeof carFacts>;
+    readonly laden: LadenCar;
+    /** 1, greatest deceleration over g by the motors; null where there is none. */
+    readonly regeneration: Known | null;
+    /** 1, push over weight of a drive that creeps at idle; null where there is none. */
+    readonly creep: Known | null;
   };
   readonly conditions: JobConditions;
   /** By id: the document's parts, and the assumed ones under ids that start with `assumed:`. */
@@ -31,8 +37,20 @@ export interface Job {
   readonly fillings: readonly Filling[];
 }
 
+/** One figure of the laden car: of its whole state, or of the load that is put on top of the test mass. */
+export interface LadenFigure {
+  readonly of: 'car' | 'load';
+  readonly known: Known;
+}
+
+export interface LadenCar {
+  readonly mass: LadenFigure;
+  readonly frontLoadShare: LadenFigure;
+  readonly centerOfGravityHeight: LadenFigure;
+}
+
 export interface JobConditions {
-  readonly surface: 'dry' | 'worn' | 'damp' | 'wet';
+  readonly surface: keyof typeof surfaceClasses;
   readonly facts: KnownFacts<typeof conditionsFacts>;
   readonly repeatedStops: { readonly count: number; readonly interval: Known };
 }
@@ -132,6 +150,30 @@ export type TubePart = PartAbout & {
   readonly facts: KnownFacts<typeof facts.tubeFacts>;
 };
 
+export type DrumPart = PartAbout & {
+  readonly kind: 'drum';
+  readonly type: ShoeArrangement;
+  readonly friction: KnownTable;
+  readonly facts: KnownFacts<typeof facts.drumFacts>;
+};
+type ParkingPull = 'force' | 'leverRatio' | 'cableEfficiency';
+export type ParkingBrakePart = HatParkingPart | CaliperParkingPart | DrumParkingPart;
+type ParkingAbout = PartAbout & { readonly kind: 'parking-brake'; readonly operatedBy: 'hand' | 'foot' };
+export type HatParkingPart = ParkingAbout & {
+  readonly type: 'drum-in-hat';
+  readonly facts: KnownFacts<
+    Pick<typeof facts.parkingBrakeFacts, ParkingPull | 'shoeLeverRatio' | 'drumDiameter' | 'brakeFactor'>
+  >;
+};
+export type CaliperParkingPart = ParkingAbout & {
+  readonly type: 'caliper';
+  readonly facts: KnownFacts<Pick<typeof facts.parkingBrakeFacts, ParkingPull | 'clampRatio'>>;
+};
+export type DrumParkingPart = ParkingAbout & {
+  readonly type: 'drum';
+  readonly facts: KnownFacts<Pick<typeof facts.parkingBrakeFacts, ParkingPull | 'shoeLeverRatio'>>;
+};
+
 export type JobPart =
   | TirePart
   | PedalPart
@@ -144,7 +186,9 @@ export type JobPart =
   | PadPart
   | RotorPart
   | HosePart
-  | TubePart;
+  | TubePart
+  | DrumPart
+  | ParkingBrakePart;
 
 /** A curve that is known as a whole: one factor carries its spread, so that its points move together. */
 export interface KnownTable {

@@ -319,6 +319,15 @@ describe('a verdict that somebody tried to break', () => {
     expect(found.warnings.some(({ code }) => code === 'interval-too-short')).toBe(true);
   });
 
+  it.each(['gravel', 'packedSnow', 'ice'])('says that %s is only an order of size', (surface) => {
+    const loose = predict(jobOf(changed('surface: dry', `surface: ${surface}`)), { draws: 40 });
+    const dry = predict(jobOf(exampleJobText), { draws: 40 });
+    expect(loose.warnings.map(({ code }) => code)).toContain('loose-or-frozen-road');
+    expect(dry.warnings.map(({ code }) => code)).not.toContain('loose-or-frozen-road');
+    const [onLoose, onDry] = [loose, dry].map(({ setUps }) => setUps[0]?.distance_m.value ?? NaN);
+    expect(onLoose).toBeGreaterThan(1.3 * (onDry ?? NaN));
+  });
+
   it('claims no sure saving on water', () => {
     const wet = predict(jobOf(changed('surface: dry', 'surface: wet')), { draws: 40, pedalForce: 60 });
     expect(wet.sentence).toContain('no saving here is sure');

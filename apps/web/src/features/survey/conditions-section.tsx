@@ -1,10 +1,11 @@
+import { surfaceClasses } from '@standstill/braking';
 import { conditionsFacts, repeatedStopsFacts } from '@standstill/workshop';
 import { Section } from '../../shared/ui/section.tsx';
 import { ChoiceField } from './choice-field.tsx';
 import { CountField } from './count-field.tsx';
 import { FactFields } from './fact-fields.tsx';
 
-const surfaces = ['dry', 'worn', 'damp', 'wet'].map((id) => ({ id, title: id }));
+const surfaces = Object.entries(surfaceClasses).map(([id, { title }]) => ({ id, title }));
 
 export function ConditionsSection() {
   return (

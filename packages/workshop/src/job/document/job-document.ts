@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { carFacts } from '../facts/car-facts.ts';
+import { driveFacts, ladenFacts } from '../facts/laden-facts.ts';
 import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
 import { partSchema } from './part-schemas.ts';
 import { partSlots } from './part-slots.ts';
@@ -13,7 +14,11 @@ const title = z.string().min(1).max(200);
 const longText = z.string().max(10_000);
 export const idPattern = /^[a-z0-9][a-z0-9-]{0,63}$/;
 const id = z.string().regex(idPattern);
-const surface = z.enum(['dry', 'worn', 'damp', 'wet']);
+/** As the classes of surfaces. */
+const surface = z.enum(['dry', 'worn', 'damp', 'wet', 'gravel', 'packedSnow', 'ice']);
+
+/** What the drive does by itself, as a share of the car's weight. */
+const drive = z.union([z.literal('none'), z.strictObject(quantityShape(driveFacts))]);
 
 const car = z.strictObject({
   name: title,
@@ -21,6 +26,14 @@ const car = z.strictObject({
   class: z.string().min(1).max(80).optional(),
   note: longText.optional(),
   ...quantityShape(carFacts),
+  /** The same car with everybody and everything in it; `mass` above is the car as tested. */
+  laden: z.strictObject(quantityShape(ladenFacts)).optional(),
+  /** Motors that slow the car beside the brakes. */
+  regeneration: drive.optional(),
+  /** A drive that pushes at idle. */
+  creep: drive.optional(),
+  /** Pedal and line pressure linked by software alone: refused, not guessed. */
+  brakeByWire: z.enum(['yes', 'no']).optional(),
 });
 
 const conditions = z.strictObject({

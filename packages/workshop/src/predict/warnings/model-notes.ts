@@ -27,6 +27,9 @@ interface JobNotesInput {
 /** m/s², at which a road car regains its speed between stops (assumed). */
 const regain = 3;
 
+/** Where nothing of the model but its energy is sure. */
+const looseOrFrozen: ReadonlySet<string> = new Set(['gravel', 'packedSnow', 'ice']);
+
 /** What holds for the whole prediction. */
 export function jobNotes(input: JobNotesInput): Warning[] {
   const notes: Warning[] = [];
@@ -34,6 +37,11 @@ export function jobNotes(input: JobNotesInput): Warning[] {
     const message =
       'On water the grip falls with speed and depth; here one factor stands for it, good near 50 km/h and too kind at speed. No saving on this road is sure.';
     notes.push({ code: 'wet-by-one-factor', severity: 'caution', message });
+  }
+  if (looseOrFrozen.has(input.job.conditions.surface)) {
+    const message =
+      'On gravel, snow and ice the slip curve and the ABS of a dry road do not hold, and one grip factor stands for roads that differ widely: take this as an order of size.';
+    notes.push({ code: 'loose-or-frozen-road', severity: 'caution', message });
   }
   notes.push(...rowNotes(input), {
     code: 'one-load-state',

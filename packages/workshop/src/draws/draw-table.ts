@@ -2,6 +2,7 @@ import { requireRange } from '@standstill/numerics';
 import type { Known } from '../job/known.ts';
 import { drawBlock } from './draw-block.ts';
 import type { DrawBlock } from './draw-block.ts';
+import type { DrawSampling } from './draw-sampling.ts';
 import { drawnColumn } from './drawn-column.ts';
 
 /** The numbers that are drawn, how often, and from which seed. */
@@ -9,6 +10,8 @@ export interface DrawTableInput {
   readonly knowns: readonly Known[];
   readonly draws: number;
   readonly seed: number;
+  /** `latin-hypercube` where left out. */
+  readonly sampling?: DrawSampling | undefined;
 }
 
 /**
@@ -40,11 +43,12 @@ export class DrawTable {
   }
 
   #draw(block: DrawBlock): void {
-    const { knowns, seed } = this.#input;
+    const { knowns, seed, sampling = 'latin-hypercube' } = this.#input;
     const length = block.to - block.from;
     knowns.forEach((known, column) => {
       const start = column * this.stride;
-      drawnColumn(known, block, seed, this.values.subarray(start, start + length));
+      const dimension = sampling === 'sobol' ? column : null;
+      drawnColumn({ known, block, seed, dimension }, this.values.subarray(start, start + length));
     });
     this.#block = block;
   }

@@ -1,27 +1,33 @@
-import { latinHypercubeColumn, normalQuantile } from '@standstill/numerics';
+import { latinHypercubeColumn, sobolColumn, sobolDimensions } from '@standstill/numerics';
 import type { Known } from '../job/known.ts';
 import type { DrawBlock } from './draw-block.ts';
+import { drawnValue } from './drawn-value.ts';
 
-/** Standard deviations at which tails are cut: farther out a normal spread says more than anybody knows. */
-const farthest = 4;
+export interface DrawnColumnPlan {
+  readonly known: Known;
+  /** Which block. */
+  readonly block: DrawBlock;
+  /** Of all draws. */
+  readonly seed: number;
+  /** Dimension of the Sobol sequence; null for a Latin hypercube. */
+  readonly dimension: number | null;
+}
 
 /**
  * Fills an array with the possible values of one number in the draws of one block.
  *
- * Equation: x = value + spread × Φ⁻¹(u), kept inside the range that can be true; u by Latin hypercube
- * Assumes: a normal spread, independent of all others. The values depend on seed, length and number of the block and
- * the number's own path, so that what two set-ups share is drawn once for both.
+ * Equation: x = value + spread × Φ⁻¹(u), kept inside the range that can be true; u by Latin hypercube, each block one, or
+ * by the Sobol sequence, which goes on from block to block
+ * Assumes: a normal spread, independent of all others. The values depend on seed, block, the number's own path, and with
+ * Sobol on its dimension, so that what two set-ups share is drawn once for both.
  *
- * @param known - the number
- * @param block - which block
- * @param seed - of all draws
+ * @param plan - the number, the block, the seed, the dimension
  * @param into - one place for each draw of the block; gets SI values
  */
-export function drawnColumn(known: Known, block: DrawBlock, seed: number, into: Float64Array): void {
-  const { value, spread, low, high, path } = known;
-  latinHypercubeColumn({ key: block.number === 0 ? path : `${path}#${block.number}`, seed }, into);
-  for (let i = 0; i < into.length; i += 1) {
-    const normal = Math.max(-farthest, Math.min(farthest, normalQuantile(into[i]!)));
-    into[i] = Math.max(low, Math.min(high, value + spread * normal));
-  }
+export function drawnColumn({ known, block, seed, dimension }: DrawnColumnPlan, into: Float64Array): void {
+  const { path } = known;
+  if (dimension !== null && dimension < sobolDimensions)
+    sobolColumn({ dimension, key: path, seed, from: block.from }, into);
+  else latinHypercubeColumn({ key: block.number === 0 ? path : `${path}#${block.number}`, seed }, into);
+  for (let i = 0; i < into.length; i += 1) into[i] = drawnValue(known, into[i]!);
 }

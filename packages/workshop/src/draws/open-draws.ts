@@ -26,10 +26,10 @@ interface Tally {
  * @returns the function that draws a range, as `drawRange`
  */
 export function openDraws(job: Job, request: DrawRequest): (from: number, to: number) => DrawnRange {
-  const { setUpIds, draws, seed, overrides } = request;
+  const { setUpIds, draws, seed, overrides, sampling } = request;
   const { figures, open } = drawQuestions[request.question];
   const knowns = knownsOf(job, setUpIds);
-  const table = new DrawTable({ knowns, draws, seed });
+  const table = new DrawTable({ knowns, draws, seed, sampling });
   const { settled, fill } = settlingPlan(job, setUpIds, knowns, overrides);
   const answer = open(job);
   const answers = setUpIds.map(() => new Float64Array(figures.length));

@@ -7,13 +7,12 @@ import { evaluate } from '../predict/evaluate.ts';
 import { figureNames } from '../predict/figures.ts';
 import { settle } from '../settle/settle.ts';
 import { drawBlock } from './draw-block.ts';
-import { drawOnPool } from './draw-on-pool.ts';
 import { drawRange } from './draw-range.ts';
 import type { DrawRequest } from './draw-request.ts';
 import { drawSheet } from './draw-sheet.ts';
 import { knownsOf } from './knowns-of.ts';
 import { openDraws } from './open-draws.ts';
-import { RangeJoin } from './range-join.ts';
+import { RangeJoin } from './pool/range-join.ts';
 
 const reading = readJob(exampleJobText, { file: 'job.yaml' });
 if (!reading.ok) throw new Error('the example job is not a job');
@@ -93,43 +92,5 @@ describe('ranges', () => {
         expect(drawn).toStrictEqual(figureNames.map((name) => figures[name]));
       });
     }
-  });
-});
-
-describe('a pool', () => {
-  const request = requestOf(2500, 5);
-  const hand = async (task: { from: number; to: number }) => {
-    await Promise.resolve();
-    return drawRange(job, request, task.from, task.to);
-  };
-
-  it.each([1, 2, 5])(
-    'of %i hands draws the same numbers as one pass, and says how far it is',
-    async (hands) => {
-      const told: number[] = [];
-      const pool = { hands: Array.from({ length: hands }, () => hand) };
-      const drawn = await drawOnPool(job, request, pool, { onProgress: (done) => told.push(done) });
-      expect(drawn).toStrictEqual(drawRange(job, request, 0, 2500));
-      expect(told).toEqual([...told].sort((a, b) => a - b));
-      expect(told.at(-1)).toBe(2500);
-    },
-  );
-
-  it('hands out nothing more once it is called off', async () => {
-    let handed = 0;
-    const counting = (task: { from: number; to: number }) => ((handed += 1), hand(task));
-    const drawing = drawOnPool(job, request, { hands: [counting] }, { isCalledOff: () => handed === 1 });
-    await expect(drawing).rejects.toThrow('called off');
-    expect(handed).toBe(1);
-  });
-
-  it('fails with what its hand fails with, and hands out nothing more', async () => {
-    let handed = 0;
-    const good = (task: { from: number; to: number }) => ((handed += 1), hand(task));
-    const broken = () => Promise.reject(new Error('the worker ran out of memory'));
-    await expect(drawOnPool(job, request, { hands: [broken, good] })).rejects.toThrow('out of memory');
-    const before = handed;
-    await new Promise((resolve) => setTimeout(resolve, 200));
-    expect(handed).toBe(before);
   });
 });

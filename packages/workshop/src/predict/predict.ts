@@ -1,15 +1,20 @@
 import { requireRange } from '@standstill/numerics';
 import type { UnitSystem } from '@standstill/units';
+import { drawRange } from '../draws/draw-range.ts';
+import type { DrawRequest } from '../draws/draw-request.ts';
+import type { DrawSampling } from '../draws/draw-sampling.ts';
+import type { DrawnRange } from '../draws/drawn-range.ts';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { printFillings } from '../job/print-fillings.ts';
 import type { Prediction } from '../results/prediction.ts';
 import type { Warning } from '../results/warning.ts';
 import { settle } from '../settle/settle.ts';
+import type { Overrides } from '../settle/settle.ts';
 import { caseOf } from './case-of.ts';
 import type { Case } from './case-of.ts';
 import { changedParts, distanceByPart } from './changed-parts.ts';
 import { predictionSentence } from './prediction-sentence.ts';
-import { sampleSetUps } from './sample-set-ups.ts';
+import { sampledFrom } from './sample-set-ups.ts';
 import { setUpDifference } from './set-up-difference.ts';
 import { stopBudgetResult } from './stop-budget-result.ts';
 import { verdict } from './verdict.ts';
@@ -28,6 +33,8 @@ export interface PredictOptions {
   readonly draws?: number;
   /** Any whole number; 1 where absent. */
   readonly seed?: number;
+  /** How the draws are spread; `latin-hypercube` where absent. */
+  readonly sampling?: DrawSampling;
   /** Ids; all where absent. The first is what the others are set against. */
   readonly setUps?: readonly string[];
   /** Units of the sentences; `us` where absent. */
@@ -48,17 +55,40 @@ export interface PredictOptions {
  * @throws CannotStopError where a set-up does not come to rest
  */
 export function predict(job: Job, options: PredictOptions = {}): Prediction {
-  const { draws = 400, seed = 1, units = 'us' } = options;
-  const overrides = { speed: options.speed, pedalForce: options.pedalForce };
-  const setUps = chosenSetUps(job, options.setUps);
+  const request = predictionRequest(job, options);
+  return predictionFrom(job, options, drawRange(job, request, 0, request.draws));
+}
+
+/**
+ * The draws that a prediction stands on, for those who have them drawn elsewhere.
+ *
+ * @param job - the job
+ * @param options - as `predict`
+ * @returns what to draw
+ * @throws OutOfRangeError where an override is outside what the formulas are valid for
+ */
+export function predictionRequest(job: Job, options: PredictOptions = {}): DrawRequest {
+  const { draws = 400, seed = 1, sampling } = options;
   checkOverrides(options);
-  const { bySetUp, troubles } = sampleSetUps({
-    job,
-    setUpIds: setUps.map(({ id }) => id),
-    overrides,
-    draws,
-    seed,
-  });
+  const setUpIds = chosenSetUps(job, options.setUps).map(({ id }) => id);
+  return { question: 'prediction', setUpIds, overrides: overridesOf(options), draws, seed, sampling };
+}
+
+/**
+ * The prediction that follows from draws: the same as `predict`, whoever drew them.
+ *
+ * @param job - the job
+ * @param options - as `predict`
+ * @param drawn - all draws of `predictionRequest`
+ * @returns the prediction, SI with the unit in each key (°C for temperatures)
+ * @throws SetUpRangeError where a set-up is outside what the formulas are valid for
+ * @throws CannotStopError where a set-up does not come to rest
+ */
+export function predictionFrom(job: Job, options: PredictOptions, drawn: DrawnRange): Prediction {
+  const { draws = 400, seed = 1, units = 'us' } = options;
+  const overrides = overridesOf(options);
+  const setUps = chosenSetUps(job, options.setUps);
+  const { bySetUp, troubles } = sampledFrom(drawn);
   const cases = setUps.map((setUp, index) => {
     const drawsOfIt = bySetUp[index];
     const troublesOfIt = troubles[index];
@@ -100,12 +130,17 @@ export function predict(job: Job, options: PredictOptions = {}): Prediction {
     surface,
     draws,
     seed,
+    sampling: options.sampling ?? 'latin-hypercube',
     setUps: cases.map(({ prediction }) => prediction),
     differences: changes.map((change) => ({ ...change.difference, verdict: verdict(change) })),
     budgets: cases.map(({ setUp, settled }) => stopBudgetResult(setUp, settled, units)),
     warnings,
     assumed: printFillings(job.fillings, units),
   };
+}
+
+function overridesOf({ speed, pedalForce }: PredictOptions): Overrides {
+  return { speed, pedalForce };
 }
 
 /** What is asked of all set-ups is refused before any of them. */
@@ -137,7 +172,7 @@ function changeOf(reference: Case, changed: Case, wet: boolean, units: UnitSyste
   return {
     reference: reference.prediction,
     changed: changed.prediction,
-    difference: setUpDifference(changed.sampling, reference.sampling, byPart),
+    difference: setUpDifference(changed.sampling, reference.sampling, byPart, units),
     sameTires: !slots.some((slot) => slot === 'frontTire' || slot === 'rearTire'),
     dangers: changed.warnings.filter(({ severity }) => severity === 'danger'),
     referenceInDanger: reference.warnings.some(({ severity }) => severity === 'danger'),

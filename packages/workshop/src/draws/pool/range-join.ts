@@ -1,6 +1,6 @@
-import type { DrawRequest } from './draw-request.ts';
-import type { DrawnRange, DrawTroubles } from './drawn-range.ts';
-import { drawQuestions } from './questions/draw-questions.ts';
+import type { DrawRequest } from '../draw-request.ts';
+import type { DrawnRange, DrawTroubles } from '../drawn-range.ts';
+import { drawQuestions } from '../questions/draw-questions.ts';
 
 /** What went wrong so far in one set-up, and from which draw on the range began that the refusal is of. */
 interface Tally {

@@ -1,9 +1,9 @@
-import type { Job } from '../job/job.ts';
-import type { DrawPool, DrawHand, DrawWatch } from './draw-pool.ts';
-import type { DrawRequest } from './draw-request.ts';
-import type { DrawnRange } from './drawn-range.ts';
+import type { Job } from '../../job/job.ts';
+import type { DrawRequest } from '../draw-request.ts';
+import type { DrawnRange } from '../drawn-range.ts';
+import { drawQuestions } from '../questions/draw-questions.ts';
+import type { DrawHand, DrawPool, DrawWatch } from './draw-pool.ts';
 import { DrawsCalledOffError } from './draws-called-off-error.ts';
-import { drawQuestions } from './questions/draw-questions.ts';
 import { RangeJoin } from './range-join.ts';
 
 /**
@@ -15,7 +15,7 @@ import { RangeJoin } from './range-join.ts';
  * @param pool - who draws
  * @param watch - who looks on
  * @returns the answers to all draws
- * @throws DrawsCalledOffError where the watch calls it off; whatever a hand fails with, after which no hand starts anew
+ * @throws DrawsCalledOffError where the watch calls it off; what a hand fails with, after which no range is handed out
  */
 export async function drawOnPool(
   job: Job,
@@ -26,15 +26,17 @@ export async function drawOnPool(
   const { draws } = request;
   const { rangeLength } = drawQuestions[request.question];
   const join = new RangeJoin(request);
+  const bare = { ...job, runs: [], fillings: [] }; // no draw hangs on them, and they need not travel
   let next = 0;
   let done = 0;
   const work = async (hand: DrawHand): Promise<void> => {
+    const drawElsewhere = hand(bare, request);
     while (next < draws) {
       if (watch.isCalledOff?.() === true) throw new DrawsCalledOffError();
       const from = next;
       const to = Math.min(draws, from + rangeLength);
       next = to;
-      join.add(await hand({ job, request, from, to }));
+      join.add(await drawElsewhere(from, to));
       done += to - from;
       watch.onProgress?.(done, draws);
     }

@@ -10,7 +10,7 @@ const mostSweeps = 60;
  * Valid: 1 to 64 rows of finite numbers.
  *
  * @param matrix - row by row, n times n numbers of any unit; not changed
- * @param size - n
+ * @param size - n, rows and columns, 1
  * @returns the n eigenvalues, ascending, unit of the matrix
  * @throws OutOfRangeError where the size is outside or does not fit the matrix
  * Source: [golub-van-loan]

@@ -5,6 +5,8 @@ import type { Known } from './known.ts';
 import type { PartSlot } from './document/part-slots.ts';
 import type { RunDocument } from './document/job-document.ts';
 import type { carFacts } from './facts/car-facts.ts';
+import type { hubFacts } from './facts/hub-facts.ts';
+import type { PedalPointDocument, PedalTestDocument } from './document/pedal-test-schema.ts';
 import type { conditionsFacts } from './facts/conditions-facts.ts';
 import type * as facts from './facts/part-facts.ts';
 import type { TireSize } from './resolve/tire-size.ts';
@@ -21,6 +23,8 @@ export interface Job {
     readonly name: string;
     readonly className: string | null;
     readonly facts: KnownFacts<typeof carFacts>;
+    /** What knocks the pads back. */
+    readonly hubs: KnownFacts<typeof hubFacts>;
     readonly laden: LadenCar;
     /** 1, greatest deceleration over g by the motors; null where there is none. */
     readonly regeneration: Known | null;
@@ -33,6 +37,8 @@ export interface Job {
   /** In the order of the document; the first without `basedOn` is the car as found. */
   readonly setUps: readonly JobSetUp[];
   readonly runs: readonly JobRun[];
+  /** Measured pedals. */
+  readonly pedalTests: readonly JobPedalTest[];
   /** What was filled in, in the order of the document. */
   readonly fillings: readonly Filling[];
 }
@@ -68,6 +74,18 @@ export interface JobRun extends Omit<RunDocument, 'nominalSpeed'> {
   readonly nominalSpeed: Known | null;
 }
 
+export interface JobPedalTest extends Omit<PedalTestDocument, 'points'> {
+  readonly points: readonly JobPedalPoint[];
+}
+
+/** Of force and line pressure exactly one is there. */
+export interface JobPedalPoint {
+  readonly force: Known | null;
+  readonly linePressure: Known | null;
+  readonly travel: Known;
+  readonly plugged: NonNullable<PedalPointDocument['plugged']>;
+}
+
 interface PartAbout {
   readonly id: string;
   readonly title: string;
@@ -89,6 +107,7 @@ export type VacuumBoosterPart = PartAbout & {
   readonly kind: 'booster';
   readonly type: 'vacuum';
   readonly facts: KnownFacts<Omit<typeof facts.boosterFacts, 'greatestAssist'>>;
+  readonly details: KnownFacts<typeof facts.boosterDetailsFacts>;
 };
 export type HydraulicBoosterPart = PartAbout & {
   readonly kind: 'booster';
@@ -100,11 +119,14 @@ export type TandemCylinderPart = PartAbout & {
   readonly kind: 'master-cylinder';
   readonly type: 'tandem';
   readonly facts: KnownFacts<Pick<typeof facts.masterCylinderFacts, 'bore' | 'stroke' | 'efficiency'>>;
+  readonly primaryFeeds: 'front' | 'rear';
+  readonly details: KnownFacts<typeof facts.masterCylinderDetailsFacts>;
 };
 export type BalanceBarPart = PartAbout & {
   readonly kind: 'master-cylinder';
   readonly type: 'balance-bar';
   readonly facts: KnownFacts<Omit<typeof facts.masterCylinderFacts, 'bore'>>;
+  readonly details: KnownFacts<Pick<typeof facts.masterCylinderDetailsFacts, 'reservoirVolume'>>;
 };
 export type RearValvePart = PartAbout & {
   readonly kind: 'rear-valve';

@@ -31,7 +31,7 @@ export interface PedalShapes {
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert]
  * @example
- * pedalShapes(exampleSetUp, [pedalReading(exampleSetUp, { pedalForce: 250, travel: 0.06 })], 1).air[0] // => 10000
+ * pedalShapes(exampleSetUp, [pedalReading(exampleSetUp, { pedalForce: 250, travel: 0.06 })], 1).air[0] // => 10171.2
  */
 export function pedalShapes(
   setUp: SetUp,

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { carFacts } from '../facts/car-facts.ts';
 import { driveFacts, ladenFacts } from '../facts/laden-facts.ts';
+import { hubFacts } from '../facts/hub-facts.ts';
 import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
 import { partSchema } from './part-schemas.ts';
+import { pedalTestSchema } from './pedal-test-schema.ts';
 import { partSlots } from './part-slots.ts';
 import type { PartSlot } from './part-slots.ts';
 import { quantitySchema, quantityShape } from './quantity-schema.ts';
@@ -26,6 +28,8 @@ const car = z.strictObject({
   class: z.string().min(1).max(80).optional(),
   note: longText.optional(),
   ...quantityShape(carFacts),
+  /** What moves the rotors sideways and so knocks the pads back. */
+  hubs: z.strictObject(quantityShape(hubFacts)).optional(),
   /** The same car with everybody and everything in it; `mass` above is the car as tested. */
   laden: z.strictObject(quantityShape(ladenFacts)).optional(),
   /** Motors that slow the car beside the brakes. */
@@ -103,6 +107,8 @@ export const jobDocumentSchema = z.strictObject({
   /** The first is the car as found unless one says otherwise; others may be `basedOn` it. */
   setUps: z.record(id, setUp).superRefine(atMost(24, 'set-ups')),
   runs: z.array(run).max(500).optional(),
+  /** Measured pedals: pushes from light to hard. */
+  pedalPoints: z.array(pedalTestSchema).max(50).optional(),
 });
 
 export type JobDocument = z.infer<typeof jobDocumentSchema>;

@@ -28,13 +28,17 @@ export const boosterPart = z.strictObject({
   ...about,
   type: z.enum(['vacuum', 'hydraulic']),
   ...quantityShape(facts.boosterFacts),
+  ...quantityShape(facts.boosterDetailsFacts),
 });
 
 export const masterCylinderPart = z.strictObject({
   kind: z.literal('master-cylinder'),
   ...about,
   type: z.enum(['tandem', 'balance-bar']).optional(),
+  /** Axle on the primary piston of a tandem cylinder; of a diagonal split, the axle makes no difference. */
+  primaryFeeds: z.enum(['front', 'rear']).optional(),
   ...quantityShape(facts.masterCylinderFacts),
+  ...quantityShape(facts.masterCylinderDetailsFacts),
 });
 
 export const rearValvePart = z.strictObject({
@@ -114,6 +118,33 @@ export const tubePart = z.strictObject({
   ...quantityShape(facts.tubeFacts),
 });
 
+/** A drum brake of the rear axle: it stands where calipers, pads and rotors would. */
+export const drumPart = z.strictObject({
+  kind: z.literal('drum'),
+  ...about,
+  type: z.enum(['simplex', 'duplex', 'duo-servo']),
+  /** Of the lining: one figure, or a table of [interface temperature, friction] in rising order. */
+  friction: z
+    .union([
+      quantitySchema(facts.liningFrictionFact),
+      z
+        .array(z.tuple([quantitySchema(facts.padTemperatureFact), quantitySchema(facts.liningFrictionFact)]))
+        .min(1)
+        .max(40),
+    ])
+    .optional(),
+  ...quantityShape(facts.drumFacts),
+});
+
+export const parkingBrakePart = z.strictObject({
+  kind: z.literal('parking-brake'),
+  ...about,
+  /** What it pulls: shoes inside the rotor's hat, the rear caliper, or the shoes of the rear drum. */
+  type: z.enum(['drum-in-hat', 'caliper', 'drum']),
+  operatedBy: z.enum(['hand', 'foot']).optional(),
+  ...quantityShape(facts.parkingBrakeFacts),
+});
+
 export const partSchema = z.discriminatedUnion('kind', [
   tirePart,
   pedalPart,
@@ -127,6 +158,8 @@ export const partSchema = z.discriminatedUnion('kind', [
   rotorPart,
   hosePart,
   tubePart,
+  drumPart,
+  parkingBrakePart,
 ]);
 
 export type PartDocument = z.infer<typeof partSchema>;

@@ -20,6 +20,8 @@ export const partSlots = {
   rearRotor: { kind: 'rotor', title: 'rear rotors' },
   rearHose: { kind: 'hose', title: 'rear hoses' },
   rearTube: { kind: 'tube', title: 'rear lines' },
+  rearDrum: { kind: 'drum', title: 'rear drums' },
+  parkingBrake: { kind: 'parking-brake', title: 'parking brake' },
 } as const satisfies Readonly<Record<string, { readonly kind: PartKind; readonly title: string }>>;
 
 export type PartSlot = keyof typeof partSlots;
@@ -28,7 +30,16 @@ export type PartSlot = keyof typeof partSlots;
 export const none = 'none';
 
 /** Slots that a car may have nothing in. */
-export const emptiableSlots = ['booster', 'rearValve', 'antilock'] as const satisfies readonly PartSlot[];
+export const emptiableSlots = [
+  'booster',
+  'rearValve',
+  'antilock',
+  'rearDrum',
+  'parkingBrake',
+] as const satisfies readonly PartSlot[];
+
+/** Slots of a rear disc brake: a drum stands for all three. */
+export const rearDiscSlots = ['rearCaliper', 'rearPad', 'rearRotor'] as const satisfies readonly PartSlot[];
 
 /** Slots that may be left out: filled from stated classes and listed as assumed. */
 export const assumableSlots = [
@@ -39,4 +50,6 @@ export const assumableSlots = [
   'frontTube',
   'rearHose',
   'rearTube',
+  'rearDrum',
+  'parkingBrake',
 ] as const satisfies readonly PartSlot[];

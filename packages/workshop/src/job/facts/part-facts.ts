@@ -1,7 +1,9 @@
 export * from './tire-facts.ts';
 export * from './pedal-facts.ts';
 export * from './booster-facts.ts';
+export * from './booster-details-facts.ts';
 export * from './master-cylinder-facts.ts';
+export * from './master-cylinder-details-facts.ts';
 export * from './rear-valve-facts.ts';
 export * from './antilock-facts.ts';
 export * from './fluid-facts.ts';
@@ -10,3 +12,5 @@ export * from './pad-facts.ts';
 export * from './rotor-facts.ts';
 export * from './hose-facts.ts';
 export * from './tube-facts.ts';
+export * from './drum-facts.ts';
+export * from './parking-brake-facts.ts';

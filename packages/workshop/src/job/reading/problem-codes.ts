@@ -20,6 +20,9 @@ export const jobProblemCodes = [
   'unreadable-size',
   'out-of-range',
   'not-ascending',
+  'too-few-points',
+  'points-not-rising',
+  'points-at-one-force',
   'contradiction',
   'unknown-part',
   'wrong-part-kind',
@@ -27,6 +30,7 @@ export const jobProblemCodes = [
   'set-up-cycle',
   'unknown-class',
   'fluid-not-modeled',
+  'by-wire-not-modeled',
   'duplicate-id',
 ] as const;
 

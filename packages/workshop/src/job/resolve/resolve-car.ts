@@ -7,6 +7,9 @@ import { classOf } from './class-of.ts';
 import { fillFacts } from './fill-facts.ts';
 import { practice } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
+import { refuseByWire, resolveDrive } from './resolve-drive.ts';
+import { resolveLaden } from './resolve-laden.ts';
+import { resolveHubs } from './resolve-pedal-details.ts';
 
 /** The car with every fact known. */
 export function resolveCar(filler: Filler, car: CarDocument): Job['car'] {
@@ -46,5 +49,14 @@ export function resolveCar(filler: Filler, car: CarDocument): Job['car'] {
       frontDriveShare: from('frontDriveShare'),
     },
   });
-  return { name: car.name, className: car.class ?? null, facts };
+  refuseByWire(filler, car);
+  return {
+    name: car.name,
+    className: car.class ?? null,
+    facts,
+    hubs: resolveHubs(filler, car.hubs),
+    laden: resolveLaden(filler, car.laden, found),
+    regeneration: resolveDrive(filler, car, 'regeneration'),
+    creep: resolveDrive(filler, car, 'creep'),
+  };
 }

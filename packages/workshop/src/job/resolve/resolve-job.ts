@@ -7,6 +7,7 @@ import { ownerOf } from './owner-of.ts';
 import { resolveCar } from './resolve-car.ts';
 import { resolveConditions } from './resolve-conditions.ts';
 import { resolvePart } from './resolve-part.ts';
+import { resolvePedalTests } from './resolve-pedal-tests.ts';
 import { resolveRuns } from './resolve-runs.ts';
 import { resolveSetUps } from './resolve-set-ups.ts';
 
@@ -29,13 +30,17 @@ export function resolveJob(document: JobDocument, spoiled: ReadonlySet<string> =
   for (const [id, part] of Object.entries(document.parts)) parts[id] = resolvePart(filler, id, part);
   const setUps = resolveSetUps(filler, document, parts);
   const runs = resolveRuns(filler, document);
+  const pedalTests = resolvePedalTests(filler, document);
   const also = new Set([...spoiled, ...filler.findings.map(({ path }) => ownerOf(path))]);
   const findings = [...filler.findings, ...contradictions({ car, parts, setUps }, also)];
   if (findings.length > 0) return { ok: false, findings };
   const { title, complaint = null, notice = null } = document;
   listSpreads(filler);
   const { fillings } = filler;
-  return { ok: true, job: { title, complaint, notice, car, conditions, parts, setUps, runs, fillings } };
+  return {
+    ok: true,
+    job: { title, complaint, notice, car, conditions, parts, setUps, runs, pedalTests, fillings },
+  };
 }
 
 function listSpreads(filler: Filler): void {

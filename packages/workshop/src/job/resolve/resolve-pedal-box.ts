@@ -15,6 +15,13 @@ import { fillFacts } from './fill-facts.ts';
 import { fromClass } from './filler.ts';
 import type { Fallback, Filler } from './filler.ts';
 import type { PartOf } from './part-of.ts';
+import {
+  balanceBarDetails,
+  boosterDetails,
+  primaryFeeds,
+  sumOfStrokes,
+  tandemDetails,
+} from './resolve-pedal-details.ts';
 import { refuseUnused } from './refuse-unused.ts';
 
 export function resolvePedal(filler: Filler, id: string, part: PartOf<'pedal'>): PedalPart {
@@ -35,8 +42,23 @@ export function resolvePedal(filler: Filler, id: string, part: PartOf<'pedal'>):
 export function resolveBooster(filler: Filler, id: string, part: PartOf<'booster'>): BoosterPart {
   const about = { kind: 'booster', id, title: part.title, className: null } as const;
   return part.type === 'vacuum'
-    ? { ...about, type: 'vacuum', facts: vacuumFacts(filler, id, part) }
+    ? vacuumBooster(filler, id, part, about)
     : { ...about, type: 'hydraulic', facts: hydraulicFacts(filler, id, part) };
+}
+
+function vacuumBooster(
+  filler: Filler,
+  id: string,
+  part: PartOf<'booster'>,
+  about: Pick<VacuumBoosterPart, 'kind' | 'id' | 'title' | 'className'>,
+): VacuumBoosterPart {
+  const facts = vacuumFacts(filler, id, part);
+  return {
+    ...about,
+    type: 'vacuum',
+    facts,
+    details: boosterDetails(filler, id, part, facts.diaphragmDiameter),
+  };
 }
 
 function vacuumFacts(filler: Filler, id: string, stated: PartOf<'booster'>): VacuumBoosterPart['facts'] {
@@ -65,7 +87,14 @@ function hydraulicFacts(
 ): HydraulicBoosterPart['facts'] {
   const path = ['parts', id];
   const { gain, greatestAssist } = boosterFacts;
-  const keys = ['jumpInForce', 'diaphragmDiameter', 'vacuum', 'efficiency'] as const;
+  const keys = [
+    'jumpInForce',
+    'diaphragmDiameter',
+    'vacuum',
+    'efficiency',
+    'vacuumVolume',
+    'deadVolume',
+  ] as const;
   refuseUnused(filler, { stated, keys, path, why: 'a hydraulic booster' });
   const fallbacks = { gain: hydraulicGain, greatestAssist: 'needed' } as const;
   return fillFacts(filler, { facts: { gain, greatestAssist }, stated, path, fallbacks });
@@ -80,9 +109,30 @@ export function resolveMasterCylinder(
   part: PartOf<'master-cylinder'>,
 ): MasterCylinderPart {
   const about = { kind: 'master-cylinder', id, title: part.title, className: null } as const;
-  return part.type === 'balance-bar'
-    ? { ...about, type: 'balance-bar', facts: balanceBarFacts(filler, id, part) }
-    : { ...about, type: 'tandem', facts: tandemFacts(filler, id, part) };
+  return part.type === 'balance-bar' ? balanceBar(filler, id, part, about) : tandem(filler, id, part, about);
+}
+
+type CylinderAbout = Pick<TandemCylinderPart, 'kind' | 'id' | 'title' | 'className'>;
+
+function balanceBar(
+  filler: Filler,
+  id: string,
+  part: PartOf<'master-cylinder'>,
+  about: CylinderAbout,
+): BalanceBarPart {
+  const facts = balanceBarFacts(filler, id, part);
+  return { ...about, type: 'balance-bar', facts, details: balanceBarDetails(filler, id, part) };
+}
+
+function tandem(
+  filler: Filler,
+  id: string,
+  part: PartOf<'master-cylinder'>,
+  about: CylinderAbout,
+): TandemCylinderPart {
+  const facts = tandemFacts(filler, id, part);
+  const details = tandemDetails(filler, id, part, facts.stroke);
+  return { ...about, type: 'tandem', facts, details, primaryFeeds: primaryFeeds(filler, id, part) };
 }
 
 function balanceBarFacts(
@@ -91,7 +141,8 @@ function balanceBarFacts(
   stated: PartOf<'master-cylinder'>,
 ): BalanceBarPart['facts'] {
   const path = ['parts', id];
-  refuseUnused(filler, { stated, keys: ['bore'], path, why: 'two cylinders with a balance bar' });
+  const unused = ['bore', 'primaryStroke', 'secondaryStroke', 'primaryFeeds'] as const;
+  refuseUnused(filler, { stated, keys: unused, path, why: 'two cylinders with a balance bar' });
   const { bore: _unused, ...facts } = masterCylinderFacts;
   const { title, stroke, efficiency, frontForceShare } = masterCylinderClasses.balanceBar;
   const fallbacks = {
@@ -113,11 +164,11 @@ function tandemFacts(
   const keys = ['frontBore', 'rearBore', 'frontForceShare'] as const;
   refuseUnused(filler, { stated, keys, path, why: 'a tandem cylinder' });
   const { bore, stroke, efficiency } = masterCylinderFacts;
-  const { tandem } = masterCylinderClasses;
+  const found = masterCylinderClasses.tandem;
   const fallbacks = {
     bore: 'needed',
-    stroke: () => fromClass(tandem.title, tandem.stroke),
-    efficiency: () => fromClass(tandem.title, tandem.efficiency),
+    stroke: () => sumOfStrokes(stated) ?? fromClass(found.title, found.stroke),
+    efficiency: () => fromClass(found.title, found.efficiency),
   } as const;
   return fillFacts(filler, { facts: { bore, stroke, efficiency }, stated, path, fallbacks });
 }

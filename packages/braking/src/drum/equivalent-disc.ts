@@ -2,6 +2,7 @@ import { linearTable, requireRange } from '@standstill/numerics';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { Caliper } from '../set-up/caliper.ts';
 import type { DrumBrake } from '../set-up/drum-brake.ts';
+import { usualHeatPath } from '../set-up/heat-path.ts';
 import type { Pad } from '../set-up/pad.ts';
 import type { Rotor } from '../set-up/rotor.ts';
 import { brakeFactor, brakeFactorFriction } from './brake-factor.ts';
@@ -21,7 +22,7 @@ const finer = 16;
  * Valid: as `brakeFactor` at every friction of the table; drum radius 50 to 300 mm, width 10 to 200 mm.
  *
  * @param drum - the drum brake
- * @returns the record that the rest of the program takes, SI; weights of shoes and backing plate are left out
+ * @returns the record that the rest of the program takes, SI; 2.5 kg stand for shoes and backing plate
  * @throws OutOfRangeError where an input cannot be
  * Source: [textbook-formula], [limpert]
  * @example
@@ -40,6 +41,7 @@ export function equivalentDisc(drum: DrumBrake): AxleBrake {
     rotor: rotorOf(drum),
     hose: drum.hose,
     tube: drum.tube,
+    heatPath: { ...usualHeatPath, plateConductance: tipConductance, bodyConductance: tipConductance },
     runningClearance: (drum.shoeClearance * lever) / amplification,
     pressureAssumption: 'uniform-wear',
   };
@@ -52,7 +54,7 @@ function caliperOf(drum: DrumBrake, amplification: number): Caliper {
     pushOutPressure: drum.pushOutPressure,
     efficiency: drum.efficiency,
     volumeCompliance: drum.volumeCompliance,
-    mass: 0,
+    mass: carrierMass,
   };
 }
 
@@ -76,6 +78,10 @@ function padOf(drum: DrumBrake, amplification: number, lever: number): Pad {
   };
 }
 
+/** kg, shoe webs and backing plate of one corner (assumed). */
+const carrierMass = 2.5;
+/** W/(m² K) of piston area: a shoe touches its cylinder and its anchor by thin tips alone (assumed). */
+const tipConductance = 300;
 /** kg/m², a steel shoe 3 mm thick behind the lining (assumed). */
 const shoePlate = 0.003 * 7850;
 

@@ -1,6 +1,6 @@
 import { quickStop, shapley, stopWorkspace, withPartsFrom } from '@standstill/braking';
 import type { PartSlot as PhysicsSlot } from '@standstill/braking';
-import { partSlots } from '../job/document/part-slots.ts';
+import { partSlots, rearDiscSlots } from '../job/document/part-slots.ts';
 import type { PartSlot } from '../job/document/part-slots.ts';
 import type { JobSetUp } from '../job/job.ts';
 import type { SetUpDifference } from '../results/prediction.ts';
@@ -27,12 +27,22 @@ const fills: Readonly<Record<PartSlot, readonly PhysicsSlot[]>> = {
   rearRotor: ['rearBrake.rotor'],
   rearHose: ['rearBrake.hose'],
   rearTube: ['rearBrake.tube'],
+  rearDrum: [
+    'rearBrake.caliper',
+    'rearBrake.runningClearance',
+    'rearBrake.pad',
+    'rearBrake.pressureAssumption',
+    'rearBrake.rotor',
+  ],
+  parkingBrake: [],
 };
 
 /** Slots in which two set-ups hold different parts. */
 export function changedParts(reference: JobSetUp, changed: JobSetUp): readonly PartSlot[] {
   const slots = Object.keys(partSlots) as PartSlot[];
-  return slots.filter((slot) => reference.slots[slot] !== changed.slots[slot]);
+  const differ = slots.filter((slot) => reference.slots[slot] !== changed.slots[slot]);
+  if (!differ.includes('rearDrum')) return differ;
+  return differ.filter((slot) => !(rearDiscSlots as readonly PartSlot[]).includes(slot)); // the drum stands for them
 }
 
 /** With more changed slots than this the split would take too long, and is left out. */

@@ -1,12 +1,17 @@
 import type { AxleBrake, Caliper, Hose, Pad, Rotor } from '@standstill/braking';
 import type { CaliperPart, HosePart, Job, JobSetUp, KnownTable, PadPart, RotorPart } from '../job/job.ts';
 import type { Draw } from './draw.ts';
-import { partIn } from './part-in.ts';
+import { partIn, partOrNone } from './part-in.ts';
 import { rotorRing } from './rotor-ring.ts';
+import { settleDrum } from './settle-drum.ts';
 import { settleFacts } from './settle-facts.ts';
 import { settleHeatPath } from './settle-heat-path.ts';
 
 export function settleAxle(job: Job, setUp: JobSetUp, axle: 'front' | 'rear', draw: Draw): AxleBrake {
+  const hose = settleHose(partIn(job, setUp, `${axle}Hose`, 'hose'), draw);
+  const tube = settleFacts(partIn(job, setUp, `${axle}Tube`, 'tube').facts, draw);
+  const drum = axle === 'rear' ? partOrNone(job, setUp, 'rearDrum', 'drum') : null;
+  if (drum !== null) return settleDrum(drum, hose, tube, draw);
   const caliper = partIn(job, setUp, `${axle}Caliper`, 'caliper');
   const pad = partIn(job, setUp, `${axle}Pad`, 'pad');
   const rotor = partIn(job, setUp, `${axle}Rotor`, 'rotor');
@@ -16,8 +21,8 @@ export function settleAxle(job: Job, setUp: JobSetUp, axle: 'front' | 'rear', dr
     pad: settlePad(pad, draw),
     rotor: settleRotor(rotor, draw),
     heatPath: settleHeatPath({ caliper, pad, rotor }, draw),
-    hose: settleHose(partIn(job, setUp, `${axle}Hose`, 'hose'), draw),
-    tube: settleFacts(partIn(job, setUp, `${axle}Tube`, 'tube').facts, draw),
+    hose,
+    tube,
     runningClearance: draw(caliper.facts.runningClearance),
     pressureAssumption: pad.contact,
   };

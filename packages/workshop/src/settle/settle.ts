@@ -1,10 +1,11 @@
-import type { Foot, Road, SetUp } from '@standstill/braking';
+import type { Car, Foot, Road, SetUp } from '@standstill/braking';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { airDensity } from './air-density.ts';
 import { central } from './draw.ts';
 import type { Draw } from './draw.ts';
 import { settleAxle } from './settle-axle.ts';
 import { partIn } from './part-in.ts';
+import { settleLaden } from './settle-laden.ts';
 import { settleFacts } from './settle-facts.ts';
 import { settleAntilock, settleBooster, settleMasterCylinder, settleRearValve } from './settle-hydraulics.ts';
 
@@ -19,6 +20,12 @@ export interface Settled {
   readonly startTemperature: number;
   /** s from the start of one repeated stop to the next. */
   readonly interval: number;
+  /** The car with everybody and everything in it; the set-up's own is as tested. */
+  readonly ladenCar: Car;
+  /** 1, greatest deceleration over g that motors take back; 0 where there are none. */
+  readonly regeneration: number;
+  /** 1, push over weight of a drive that creeps at idle; 0 where it does not. */
+  readonly creep: number;
 }
 
 /** What is asked instead of the job's own conditions, SI. */
@@ -42,8 +49,12 @@ export function settle(job: Job, setUpId: string, draw: Draw = central, override
   const conditions = settleFacts(job.conditions.facts, draw);
   const { grade, airTemperature, surfaceFactor, waterDepth, altitude } = conditions;
   const density = airDensity({ altitude, temperature: airTemperature });
+  const setUp = settleSetUp(job, jobSetUp, draw, altitude);
   return {
-    setUp: settleSetUp(job, jobSetUp, draw, altitude),
+    setUp,
+    ladenCar: settleLaden(job.car.laden, setUp.car, draw),
+    regeneration: job.car.regeneration === null ? 0 : draw(job.car.regeneration),
+    creep: job.car.creep === null ? 0 : draw(job.car.creep),
     road: { surfaceFactor, waterDepth, grade, airTemperature, airDensity: density },
     foot: { force: overrides.pedalForce ?? conditions.pedalForce, rampTime: conditions.pedalRamp },
     speed: overrides.speed ?? conditions.speed,

@@ -1,4 +1,5 @@
 import type { carFacts } from './car-facts.ts';
+import type { loadFacts } from './laden-facts.ts';
 
 /** A value of a class of cars: SI, one standard deviation over the class. */
 interface CarClassValue {
@@ -14,6 +15,8 @@ type AssumableCarFact = Exclude<
 export interface CarClass {
   readonly title: string;
   readonly facts: Readonly<Record<AssumableCarFact, CarClassValue>>;
+  /** Passengers and luggage on top of the test mass: kg, share on the front axle, m above the road. */
+  readonly load: Readonly<Record<keyof typeof loadFacts, CarClassValue>>;
 }
 
 const everyCar = {
@@ -29,6 +32,14 @@ function inertia(value: number): CarClassValue {
   return { value, spread: 0.2 * value };
 }
 
+type ValueAndSpread = readonly [value: number, spread: number];
+
+/** The seats beside the driver's filled, and luggage. */
+function load(mass: ValueAndSpread, frontShare: ValueAndSpread, height: ValueAndSpread): CarClass['load'] {
+  const of = ([value, spread]: ValueAndSpread): CarClassValue => ({ value, spread });
+  return { mass: of(mass), frontLoadShare: of(frontShare), centerOfGravityHeight: of(height) };
+}
+
 /**
  * What to assume of a car whose owner has not measured it: common practice, no published figure stands behind one
  * class. The spread is that of cars within the class; the load shares are worth a set of scales.
@@ -36,6 +47,7 @@ function inertia(value: number): CarClassValue {
 export const carClasses = {
   twoSeatCoupe: {
     title: 'two-seat coupe or roadster, engine in front',
+    load: load([120, 30], [0.3, 0.1], [0.55, 0.08]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.44, spread: 0.04 },
@@ -50,6 +62,7 @@ export const carClasses = {
   },
   midEngine: {
     title: 'two-seat car, engine behind the seats',
+    load: load([100, 25], [0.45, 0.1], [0.5, 0.08]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.5, spread: 0.04 },
@@ -64,6 +77,7 @@ export const carClasses = {
   },
   compact: {
     title: 'compact car, front-wheel drive',
+    load: load([300, 60], [0.28, 0.08], [0.65, 0.08]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.48, spread: 0.04 },
@@ -78,6 +92,7 @@ export const carClasses = {
   },
   sedan: {
     title: 'sedan or wagon',
+    load: load([350, 60], [0.25, 0.08], [0.65, 0.08]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.55, spread: 0.04 },
@@ -92,6 +107,7 @@ export const carClasses = {
   },
   utility: {
     title: 'sport utility or pickup',
+    load: load([450, 120], [0.2, 0.1], [0.85, 0.1]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.62, spread: 0.04 },
@@ -106,6 +122,7 @@ export const carClasses = {
   },
   anyCar: {
     title: 'passenger car of no stated class',
+    load: load([300, 120], [0.27, 0.1], [0.65, 0.1]),
     facts: {
       ...everyCar,
       frontTrack: { value: 1.52, spread: 0.04 },

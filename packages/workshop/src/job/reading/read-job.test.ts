@@ -114,7 +114,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'an unknown choice',
       changed('kind: tire', 'kind: tyre'),
-      '24:18 unknown-choice: parts.tires.kind is "tyre"; did you mean "tire"? Accepted: tire, pedal, booster, master-cylinder, rear-valve, antilock, fluid, caliper, pad, rotor, hose, tube',
+      '24:18 unknown-choice: parts.tires.kind is "tyre"; did you mean "tire"? Accepted: tire, pedal, booster, master-cylinder, rear-valve, antilock, fluid, caliper, pad, rotor, hose, tube, drum, parking-brake',
     ],
     [
       'an unknown part',

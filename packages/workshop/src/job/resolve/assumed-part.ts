@@ -25,6 +25,7 @@ export function assumedPart(
   const { title, kind } = partSlots[slot];
   const id = assumedPartId(slot);
   if (kind === 'rear-valve') return nothing(into, path, title, 'not stated');
+  if (kind === 'drum' || kind === 'parking-brake') return null; // discs are stated then; parking is called unknown
   if (kind === 'antilock') return nothing(into, path, title, 'not stated; the safer of the two');
   if (kind === 'fluid') return resolveFluid(into, id, { kind, title: 'assumed fluid' }, path);
   if (kind === 'hose') return resolveHose(into, id, { kind, title: `assumed ${title}` }, path);

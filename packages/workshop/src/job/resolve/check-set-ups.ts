@@ -1,9 +1,11 @@
-import type { JobDocument } from '../document/job-document.ts';
-import { emptiableSlots, none, partSlots } from '../document/part-slots.ts';
+import { listOf } from '../../words/list-of.ts';
+import type { JobDocument, SetUpDocument } from '../document/job-document.ts';
+import { emptiableSlots, none, partSlots, rearDiscSlots } from '../document/part-slots.ts';
 import type { PartSlot } from '../document/part-slots.ts';
 import { pathText } from '../reading/path-text.ts';
 import type { Filler } from './filler.ts';
 import { missingSlot } from './missing-slot.ts';
+import { statesDrum } from './rear-brake.ts';
 import { chainOf, setUpOf } from './set-up-chain.ts';
 import { unknownId } from './unknown-id.ts';
 import { unknownPart } from './unknown-part.ts';
@@ -29,6 +31,7 @@ export function checkSetUps(filler: Filler, document: JobDocument): boolean {
 function checkStated(scene: Scene, id: string): void {
   const setUp = setUpOf(scene.document, id);
   for (const slot of Object.keys(partSlots) as PartSlot[]) checkSlot(scene, id, slot, setUp[slot]);
+  refuseBothRearBrakes(scene.filler, id, setUp);
   const { basedOn } = setUp;
   if (basedOn === undefined || Object.hasOwn(scene.document.setUps, basedOn)) return;
   unknownId(
@@ -38,6 +41,17 @@ function checkStated(scene: Scene, id: string): void {
     basedOn,
     Object.keys(scene.document.setUps),
   );
+}
+
+/** Drums and discs on one axle: one of the two is a mistake. */
+function refuseBothRearBrakes(filler: Filler, id: string, setUp: SetUpDocument): void {
+  const discs = rearDiscSlots.filter((slot) => setUp[slot] !== undefined);
+  if (!statesDrum(setUp) || discs.length === 0) return;
+  const path = ['setUps', id, 'rearDrum'];
+  const found = `a drum beside ${listOf(discs)}`;
+  const accepted = 'either rearDrum or the parts of a disc brake';
+  const message = `${pathText(path)} is ${found}; a rear axle has ${accepted}, take one of the two out`;
+  filler.findings.push({ code: 'contradiction', path, at: 'key', found, accepted, message });
 }
 
 function checkSlot(

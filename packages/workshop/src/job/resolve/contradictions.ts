@@ -2,6 +2,7 @@ import type { Job, JobPart } from '../job.ts';
 import type { Finding } from '../reading/finding.ts';
 import { ofAxle } from './contradictions/of-axle.ts';
 import { ofCar } from './contradictions/of-car.ts';
+import { ofDrum } from './contradictions/of-drum.ts';
 import { ofFluid, ofHose } from './contradictions/of-hydraulics.ts';
 import { ofBooster, ofPedal } from './contradictions/of-pedal-box.ts';
 import { ofRotor } from './contradictions/of-rotor.ts';
@@ -31,6 +32,7 @@ export function contradictions(facts: Facts, spoiled: ReadonlySet<string> = new 
 
 function ofPart(part: JobPart): Finding[] {
   if (part.kind === 'rotor') return ofRotor(part);
+  if (part.kind === 'drum') return ofDrum(part);
   if (part.kind === 'fluid') return ofFluid(part);
   if (part.kind === 'hose') return ofHose(part);
   if (part.kind === 'pedal') return ofPedal(part);

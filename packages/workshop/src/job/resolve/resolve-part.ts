@@ -10,6 +10,8 @@ import {
   resolveTube,
 } from './resolve-hydraulics.ts';
 import { resolveBooster, resolveMasterCylinder, resolvePedal } from './resolve-pedal-box.ts';
+import { resolveDrum } from './resolve-drum.ts';
+import { resolveParkingBrake } from './resolve-parking-brake.ts';
 import { resolveTire } from './resolve-tire.ts';
 
 /** A part of the document with every fact known. */
@@ -39,5 +41,9 @@ export function resolvePart(filler: Filler, id: string, part: PartDocument): Job
       return resolveHose(filler, id, part);
     case 'tube':
       return resolveTube(filler, id, part);
+    case 'drum':
+      return resolveDrum(filler, id, part);
+    case 'parking-brake':
+      return resolveParkingBrake(filler, id, part);
   }
 }

@@ -1,11 +1,13 @@
 import type { JobDocument } from '../document/job-document.ts';
-import { none, partSlots } from '../document/part-slots.ts';
+import { none, partSlots, rearDiscSlots } from '../document/part-slots.ts';
 import type { PartSlot } from '../document/part-slots.ts';
 import type { JobPart, JobSetUp } from '../job.ts';
 import { assumedPart, assumedPartId } from './assumed-part.ts';
 import { checkSetUps } from './check-set-ups.ts';
 import type { Filler } from './filler.ts';
 import { missingSlot } from './missing-slot.ts';
+import { checkParking, parkingOf } from './parking-of.ts';
+import { rearBrakeOf } from './rear-brake.ts';
 import { chainOf, setUpOf } from './set-up-chain.ts';
 
 const slotNames = Object.keys(partSlots) as PartSlot[];
@@ -39,9 +41,17 @@ function rootsFirst(document: JobDocument, ids: readonly string[]): string[] {
 function resolveSetUp(scene: Scene, id: string): JobSetUp {
   const chain = chainOf(scene.document, id);
   const root = chain.at(-1) ?? id;
+  const rear = rearBrakeOf(scene.document, chain);
   const slots = Object.fromEntries(
-    slotNames.map((slot) => [slot, slotOf(scene, chain, root, slot, id === root)]),
+    slotNames.map((slot) => {
+      if (slot === 'rearDrum') return [slot, rear.drum];
+      if (slot === 'parkingBrake') return [slot, parkingOf(scene.document, chain)];
+      const isRearDisc = (rearDiscSlots as readonly PartSlot[]).includes(slot);
+      if (!isRearDisc) return [slot, slotOf(scene, chain, root, slot, id === root)];
+      return [slot, rear.drum === null ? rearDiscSlot(scene, chain, rear.discsFrom, slot) : null];
+    }),
   );
+  checkParking(scene.filler, scene.document, chain);
   const setUp = setUpOf(scene.document, id);
   return {
     id,
@@ -72,6 +82,23 @@ function slotOf(
   if (assumed === null) return null;
   scene.parts[assumed.id] = assumed;
   return assumed.id;
+}
+
+/** A part of a rear disc brake. What a set-up before its drums had there is no longer on the car. */
+function rearDiscSlot(
+  scene: Scene,
+  chain: readonly string[],
+  discsFrom: readonly string[],
+  slot: PartSlot,
+): string | null {
+  const [id = ''] = chain;
+  const stated = discsFrom
+    .map((from) => setUpOf(scene.document, from)[slot])
+    .find((part) => part !== undefined);
+  if (stated !== undefined && stated !== none) return stated;
+  if (stated === undefined && (chain.length === 1 || discsFrom.length < chain.length))
+    missingSlot(scene.filler, scene.document, id, slot);
+  return null;
 }
 
 function circuitSplit(scene: Scene, chain: readonly string[], atRoot: boolean): JobSetUp['circuitSplit'] {

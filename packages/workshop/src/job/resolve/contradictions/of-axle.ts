@@ -1,4 +1,13 @@
-import type { CaliperPart, Job, JobPart, JobSetUp, PadPart, RotorPart, TirePart } from '../../job.ts';
+import type {
+  CaliperPart,
+  DrumPart,
+  Job,
+  JobPart,
+  JobSetUp,
+  PadPart,
+  RotorPart,
+  TirePart,
+} from '../../job.ts';
 import type { Finding } from '../../reading/finding.ts';
 import { amount, atLeast, atMost, contradiction } from './contradiction.ts';
 
@@ -10,7 +19,9 @@ export function ofAxle(parts: Job['parts'], setUp: JobSetUp, axle: 'front' | 're
     partOf(parts, setUp.slots[`${axle}Caliper`], 'caliper'),
     partOf(parts, setUp.slots[`${axle}Tire`], 'tire'),
   ];
+  const drum = axle === 'rear' ? partOf(parts, setUp.slots.rearDrum, 'drum') : null;
   return [
+    ...(drum !== null && tire !== null ? drumInWheel(drum, tire) : []),
     ...(pad !== null && rotor !== null ? padOnRotor(pad, rotor) : []),
     ...(caliper !== null && pad !== null ? pistonsOnPad(caliper, pad) : []),
     ...(rotor !== null && tire !== null ? rotorInWheel(rotor, tire) : []),
@@ -74,6 +85,22 @@ function pistonsOnPad(caliper: CaliperPart, pad: PadPart): Finding[] {
       kind: 'part-area',
       why: `smaller than the pistons of "${caliper.id}" that press on it (pistons are counted on ONE side)`,
       accepted: atLeast(area, 'part-area'),
+    }),
+  ];
+}
+
+/** Drum and wall must leave room to the rim. */
+function drumInWheel(drum: DrumPart, tire: TirePart): Finding[] {
+  const { diameter, wallThickness } = drum.facts;
+  const most =
+    (tire.size?.rimDiameter ?? 2 * 0.85 * tire.facts.rollingRadius.value) - 2 * wallThickness.value;
+  if (diameter.value < most) return [];
+  return [
+    contradiction({
+      known: diameter,
+      kind: 'part-length',
+      why: `too large for the wheel inside the tire "${tire.id}"`,
+      accepted: `less than ${amount(most, 'part-length')}`,
     }),
   ];
 }

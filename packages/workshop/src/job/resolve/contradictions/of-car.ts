@@ -1,9 +1,9 @@
 import type { Job } from '../../job.ts';
 import type { Finding } from '../../reading/finding.ts';
-import { amount, atMost, contradiction } from './contradiction.ts';
+import { amount, atLeast, atMost, contradiction } from './contradiction.ts';
 
 /** What cannot be true together of a car's sizes. */
-export function ofCar({ facts }: Job['car']): Finding[] {
+export function ofCar({ facts, laden }: Job['car']): Finding[] {
   const { centerOfGravityHeight: height, wheelbase, frontTrack, rearTrack } = facts;
   const found: Finding[] = [];
   if (height.value > 0.6 * wheelbase.value) {
@@ -24,6 +24,16 @@ export function ofCar({ facts }: Job['car']): Finding[] {
         kind: 'car-length',
         why: `wider than the wheelbase of ${amount(wheelbase.value, 'car-length')} is long`,
         accepted: atMost(wheelbase.value, 'car-length'),
+      }),
+    );
+  }
+  if (laden.mass.of === 'car' && laden.mass.known.value < facts.mass.value) {
+    found.push(
+      contradiction({
+        known: laden.mass.known,
+        kind: 'car-mass',
+        why: `less than the test mass of ${amount(facts.mass.value, 'car-mass')}`,
+        accepted: atLeast(facts.mass.value, 'car-mass'),
       }),
     );
   }

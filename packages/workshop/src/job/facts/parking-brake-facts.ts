@@ -1,0 +1,60 @@
+import type { Facts } from './fact.ts';
+
+export const parkingBrakeFacts = {
+  force: {
+    title: 'Force of the hand or foot that pulls it',
+    kind: 'force',
+    low: 20,
+    high: 1000,
+    example: '90 lbf',
+    spread: 'chosen',
+  },
+  leverRatio: {
+    title: 'Cable pull of both wheels over force of hand or foot',
+    kind: 'ratio',
+    low: 1,
+    high: 40,
+    example: '7',
+    spread: 'property',
+  },
+  cableEfficiency: {
+    title: 'Share of the cable pull that arrives',
+    kind: 'share',
+    low: 0.2,
+    high: 1,
+    example: '80 %',
+    spread: 'share',
+  },
+  shoeLeverRatio: {
+    title: 'Force on each shoe over cable pull at the wheel',
+    kind: 'ratio',
+    low: 1,
+    high: 12,
+    example: '4',
+    spread: 'property',
+  },
+  clampRatio: {
+    title: 'Clamp force over cable pull at the wheel',
+    kind: 'ratio',
+    low: 1,
+    high: 100,
+    example: '15',
+    spread: 'property',
+  },
+  drumDiameter: {
+    title: 'Inner diameter of the drum in the hat',
+    kind: 'part-length',
+    low: 0.1,
+    high: 0.3,
+    example: '7 in',
+    spread: 'size',
+  },
+  brakeFactor: {
+    title: 'Brake factor of the shoes in the hat',
+    kind: 'ratio',
+    low: 0.5,
+    high: 9,
+    example: '3',
+    spread: 'friction',
+  },
+} as const satisfies Facts;

@@ -29,16 +29,28 @@ const nearestToGrabbing = 0.92;
  */
 export function shoeFactor({ shoe, friction, direction }: ShoeFactorInput): number {
   const { moment, push, drag } = shoeMoments(shoe);
-  const most = nearestToGrabbing * grabbingFriction(shoe);
-  const mu = requireRange(
-    'lining friction',
-    friction,
-    '',
-    0,
-    direction === 'leading' ? Math.min(1.5, most) : 1.5,
-  );
+  const most = direction === 'leading' ? mostLiningFriction(shoe) : 1.5;
+  const mu = requireRange('lining friction', friction, '', 0, most);
   const sign = direction === 'leading' ? -1 : 1;
   return (mu * push) / (moment + sign * mu * drag);
+}
+
+/**
+ * Answers up to which lining friction a leading shoe can be computed: past it the brake is close to holding itself.
+ *
+ * Equation: 92 % of `grabbingFriction`, at most 1.5.
+ * Assumes: the 92 % is ours, short of where the factor runs away.
+ * Valid: as `shoeFactor`.
+ *
+ * @param shoe - shoe geometry (lengths over the drum's radius, 1; angles, rad)
+ * @returns 1, friction
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [common-practice]
+ * @example
+ * mostLiningFriction(drumClasses.simplex.shoes) // => 0.742085
+ */
+export function mostLiningFriction(shoe: ShoeGeometry): number {
+  return Math.min(1.5, nearestToGrabbing * grabbingFriction(shoe));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { drumClassOf, equivalentDisc, rotorMaterials } from '@standstill/braking';
+import { drumClassOf, equivalentDisc, mostLiningFriction, rotorMaterials } from '@standstill/braking';
 import type { AxleBrake, DrumBrake, Hose, Tube } from '@standstill/braking';
 import type { DrumPart } from '../job/job.ts';
 import type { Draw } from './draw.ts';
@@ -9,10 +9,12 @@ export function drumBrakeOf(part: DrumPart, hose: Hose, tube: Tube, draw: Draw):
   const { diameter, ...facts } = settleFacts(part.facts, draw);
   const iron = rotorMaterials.greyIron;
   const by = draw(part.friction.factor);
+  const { shoes } = drumClassOf(part.type);
+  const most = mostLiningFriction(shoes); // a draw past it grabs: it stays at the end, where the factor is many times the usual
   return {
     ...facts,
     arrangement: part.type,
-    shoes: drumClassOf(part.type).shoes,
+    shoes,
     radius: diameter / 2,
     density: iron.density.value,
     specificHeat: iron.specificHeat.value,
@@ -20,7 +22,7 @@ export function drumBrakeOf(part: DrumPart, hose: Hose, tube: Tube, draw: Draw):
     conductivity: iron.conductivity.value,
     emissivity: iron.emissivity.value,
     frictionTemperatures: part.friction.at,
-    frictions: part.friction.values.map((value) => value * by),
+    frictions: part.friction.values.map((value) => Math.min(most, value * by)),
     liningSpecificHeat: lining.specificHeat,
     liningConductivity: lining.conductivity,
     liningDensity: lining.density,

@@ -1,8 +1,19 @@
-import type { AxleBrake, Caliper, Hose, Pad, Rotor } from '@standstill/braking';
-import type { CaliperPart, HosePart, Job, JobSetUp, KnownTable, PadPart, RotorPart } from '../../job/job.ts';
-import { partIn } from '../part-in.ts';
+import type { AxleBrake, Caliper, Hose, Pad, Rotor, Tube } from '@standstill/braking';
+import type {
+  CaliperPart,
+  DrumPart,
+  HosePart,
+  Job,
+  JobSetUp,
+  KnownTable,
+  PadPart,
+  RotorPart,
+  TubePart,
+} from '../../job/job.ts';
+import { partIn, partOrNone } from '../part-in.ts';
 import { rotorRing } from '../rotor-ring.ts';
 import type { Draft } from './draft.ts';
+import { layOutDrum } from './lay-out-drum.ts';
 import type { Refill } from './refill.ts';
 import type { SharedRecords } from './shared-records.ts';
 
@@ -18,6 +29,8 @@ interface LayOutAxleInput {
 
 /** Puts the brakes of an axle down for refilling. */
 export function layOutAxle({ job, setUp, axle, fresh, shared, refill }: LayOutAxleInput): AxleBrake {
+  const drum = axle === 'rear' ? partOrNone(job, setUp, 'rearDrum', 'drum') : null;
+  if (drum !== null) return layOutDrumAxle(drum, { job, setUp, axle, fresh, shared, refill });
   const caliper = partIn(job, setUp, `${axle}Caliper`, 'caliper');
   const pad = partIn(job, setUp, `${axle}Pad`, 'pad');
   const rotor = partIn(job, setUp, `${axle}Rotor`, 'rotor');
@@ -31,10 +44,7 @@ export function layOutAxle({ job, setUp, axle, fresh, shared, refill }: LayOutAx
       pad: shared.one(pad.id, () => layOutPad(pad, fresh.pad, refill)),
       rotor: shared.one(rotor.id, () => layOutRotor(rotor, fresh.rotor, refill)),
       hose: shared.one(hose.id, () => layOutHose(hose, fresh.hose, refill)),
-      tube: shared.one(tube.id, () => {
-        refill.takeFacts(tube.facts, fresh.tube);
-        return fresh.tube;
-      }),
+      tube: shared.one(tube.id, () => layOutTube(tube, fresh.tube, refill)),
     };
     refill.take(caliper.facts.runningClearance, brake, 'runningClearance');
     if (fresh.heatPath !== undefined) {
@@ -44,6 +54,25 @@ export function layOutAxle({ job, setUp, axle, fresh, shared, refill }: LayOutAx
     }
     return brake;
   });
+}
+
+function layOutDrumAxle(
+  drum: DrumPart,
+  { job, setUp, axle, fresh, shared, refill }: LayOutAxleInput,
+): AxleBrake {
+  const hosePart = partIn(job, setUp, `${axle}Hose`, 'hose');
+  const tubePart = partIn(job, setUp, `${axle}Tube`, 'tube');
+  const parts = [drum, hosePart, tubePart];
+  return shared.one(`axle ${parts.map(({ id }) => JSON.stringify(id)).join(' ')}`, () => {
+    const hose = shared.one(hosePart.id, () => layOutHose(hosePart, fresh.hose, refill));
+    const tube = shared.one(tubePart.id, () => layOutTube(tubePart, fresh.tube, refill));
+    return layOutDrum({ drum, fresh, hose, tube, refill });
+  });
+}
+
+function layOutTube(part: TubePart, tube: Tube, refill: Refill): Tube {
+  refill.takeFacts(part.facts, tube);
+  return tube;
 }
 
 function layOutCaliper(part: CaliperPart, caliper: Caliper, refill: Refill): Caliper {

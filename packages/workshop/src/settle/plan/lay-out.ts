@@ -7,6 +7,7 @@ import type { Overrides, Settled } from '../settle.ts';
 import type { Draft } from './draft.ts';
 import { layOutAxle } from './lay-out-axle.ts';
 import { layOutBooster } from './lay-out-booster.ts';
+import { layOutLaden } from './lay-out-laden.ts';
 import type { Altitude } from './lay-out-booster.ts';
 import type { Refill } from './refill.ts';
 import { SharedRecords } from './shared-records.ts';
@@ -32,13 +33,19 @@ export function layOut({ job, setUpIds, overrides, refill }: LayOutInput): reado
     const draft = settle(job, id, undefined, overrides);
     const ground = shared.one('ground', () => layOutGround(job, draft, overrides, refill));
     const { facts, repeatedStops } = job.conditions;
+    const setUp = layOutSetUp(job, id, draft.setUp, ground, shared, refill);
+    const fresh = draft.ladenCar;
+    const { regeneration, creep } = job.car;
     const settled: Draft<Settled> = {
       ...draft,
-      setUp: layOutSetUp(job, id, draft.setUp, ground, shared, refill),
+      setUp,
+      ladenCar: shared.one('laden car', () => layOutLaden({ job, car: setUp.car, fresh, refill })),
       road: ground.road,
       foot: ground.foot,
     };
     if (overrides.speed === undefined) refill.take(facts.speed, settled, 'speed');
+    if (regeneration !== null) refill.take(regeneration, settled, 'regeneration');
+    if (creep !== null) refill.take(creep, settled, 'creep');
     refill.take(facts.startTemperature, settled, 'startTemperature');
     refill.take(repeatedStops.interval, settled, 'interval');
     return settled;

@@ -29,6 +29,23 @@ const jobs: readonly (readonly [name: string, job: Job])[] = [
     ),
   ],
   [
+    'with rear drums, a stated laden mass, regeneration and creep',
+    jobWith(
+      [
+        '    rearCaliper: rear-caliper\n    rearPad: rear-pad\n    rearRotor: rear-rotor\n',
+        '    rearDrum: drum\n',
+      ],
+      [
+        'parts:\n',
+        'parts:\n  drum: { kind: drum, title: Drums, type: simplex, diameter: 9 in, width: 45 mm, cylinderBore: 19 mm }\n',
+      ],
+      [
+        '  wheelbase: 96 in\n',
+        '  wheelbase: 96 in\n  laden: { mass: 1500 kg }\n  regeneration: { share: 10 % }\n  creep: { share: 3 % }\n',
+      ],
+    ),
+  ],
+  [
     'with a vacuum that was measured',
     jobWith([
       'diaphragmDiameter: 9 in',

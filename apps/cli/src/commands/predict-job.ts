@@ -1,5 +1,6 @@
 import type { UnitSystem } from '@standstill/units';
-import { conditionsFacts, predict, type Job } from '@standstill/workshop';
+import { conditionsFacts, type Job } from '@standstill/workshop';
+import { predictInThreads } from '../draws/predict-in-threads.ts';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
 import { readQuantityOption } from '../input/read-quantity-option.ts';
@@ -37,7 +38,7 @@ export async function predictJob(
   });
   const { job } = await requireJob(path);
   for (const id of options.setUp ?? []) requireSetUp(job, id);
-  const prediction = predict(job, { ...known, units: options.units });
+  const prediction = await predictInThreads(job, { ...known, units: options.units }, terminal);
   const look = { units: options.units, assumed: options.assumed === true };
   if (options.json === true) terminal.out(jsonText(prediction));
   else terminal.out(wrapText(predictionText(prediction, look, terminal), terminal.width));

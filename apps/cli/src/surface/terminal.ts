@@ -1,3 +1,4 @@
+import { clearLine, cursorTo } from 'node:readline';
 import pc from 'picocolors';
 
 export type Colors = ReturnType<typeof pc.createColors>;
@@ -8,6 +9,8 @@ export interface Terminal {
   readonly out: (text: string) => void;
   /** Writes a line for the person beside the result. */
   readonly note: (text: string) => void;
+  /** Shows how far something is, over the line shown before; null takes it away. Absent where nobody looks on. */
+  readonly progress?: (text: string | null) => void;
   readonly colors: Colors;
   /** Characters a line; 100 where the output goes to a file or a program. */
   readonly width: number;
@@ -24,8 +27,18 @@ export function processTerminal(): Terminal {
   return {
     out: (text) => void stdout.write(`${text}\n`),
     note: (text) => void stderr.write(`${text}\n`),
+    ...(stderr.isTTY && env['TERM'] !== 'dumb' ? { progress: overwriting(stderr) } : {}),
     colors: pc.createColors(wantsColor(env, isTerminal)),
     width: isTerminal ? Math.max(narrowest, stdout.columns) : withoutTerminal,
+  };
+}
+
+/** Writes over its own line: back to the start, then clear to the end. */
+export function overwriting(stream: NodeJS.WritableStream): (text: string | null) => void {
+  return (text) => {
+    cursorTo(stream, 0);
+    clearLine(stream, 1);
+    if (text !== null) stream.write(text);
   };
 }
 

@@ -3,6 +3,7 @@
 import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { account, accountLines, accountProblems, names, sections } from './checks/accounting.mjs';
 
 const BASIS = {
   R: 'R: the number, or the formula with its inputs, was read in the source.',
@@ -45,12 +46,13 @@ export function rowProblems(rows, checkFiles, sourceKeys) {
 
 /** What is wrong with the table of the parts of the physics; one line each. */
 export function partProblems(parts, rows) {
-  const known = new Set(rows.map(rowName));
-  return parts.flatMap(({ part, rows: names, remark }) => [
-    ...names
-      .filter((name) => !known.has(name))
-      .map((name) => `checks/parts.json: '${part}' names '${name}', which no check has`),
-    ...(names.length === 0 && !remark
+  const known = rows.map(rowName);
+  return parts.flatMap(({ part, section, rows: patterns, remark }) => [
+    ...(sections[section] === undefined ? [`checks/parts.json: '${part}' has no section of the model`] : []),
+    ...patterns
+      .filter((pattern) => !known.some((name) => names(pattern, name)))
+      .map((pattern) => `checks/parts.json: '${part}' names '${pattern}', which no check has`),
+    ...(patterns.length === 0 && !remark
       ? [`checks/parts.json: '${part}' has neither a row nor a remark that says why`]
       : []),
   ]);
@@ -80,6 +82,9 @@ export function table(rows, parts = []) {
       ([basis, line]) => `- ${line} ${counted.filter((row) => row.basis === basis).length} rows.`,
     ),
     '',
+    ...(parts.length > 0
+      ? ['## What counts', '', ...accountLines(account(rows, parts)), '', '## All numbers', '']
+      : []),
     ...numberTable(counted),
   ];
   if (bands.length > 0) lines.push('', '## Bands', '', BANDS, '', ...bandTable(bands));
@@ -92,8 +97,7 @@ export function table(rows, parts = []) {
         `- **${rowName(row)}** ${row.quantity}: printed ${row.printed}, follows ${row.expectedDifference.follows}. ${row.expectedDifference.reason}`,
       );
   }
-  if (parts.length > 0)
-    lines.push('', '## What holds each part of the physics', '', PARTS, '', ...partTable(parts));
+  if (parts.length > 0) lines.push('', '## What holds each part', '', PARTS, '', ...partTable(parts));
   const notes = rows.filter((row) => row.note !== undefined);
   if (notes.length > 0) lines.push('', '## Notes', '', ...noteLines(notes));
   return lines.join('\n') + '\n';
@@ -134,9 +138,11 @@ function bandTable(rows) {
 
 function partTable(parts) {
   return [
-    '| part of the physics | rows | remark |',
-    '|---|---|---|',
-    ...parts.map(({ part, rows, remark = '' }) => lineOf([part, rows.join(', ') || 'none', remark])),
+    '| section | part | rows | remark |',
+    '|---:|---|---|---|',
+    ...parts.map(({ part, section, rows, remark = '' }) =>
+      lineOf([section, part, rows.join(', ') || 'none', remark]),
+    ),
   ];
 }
 
@@ -237,6 +243,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const problems = [
     ...rowProblems(rows, listCheckFiles(root), readSourceKeys(root)),
     ...partProblems(parts, rows),
+    ...accountProblems(account(rows, parts)),
   ];
   const file = join(root, 'checks/README.md');
   const page = table(rows, parts);

@@ -61,13 +61,14 @@ describe('the table of published numbers', () => {
 
   it('names the rows that hold each part, and finds parts that nothing holds', () => {
     const parts = [
-      { part: 'the pedal', rows: ['brake-sheet 5-17'] },
-      { part: 'the knee', rows: [], remark: 'no published value' },
-      { part: 'the moon', rows: ['brake-sheet 9-99'] },
-      { part: 'nothing', rows: [] },
+      { part: 'the pedal', section: 3, rows: ['brake-sheet 5-1*'] },
+      { part: 'the knee', section: 3, rows: [], remark: 'no published value' },
+      { part: 'the moon', section: 99, rows: ['brake-sheet 9-99'] },
+      { part: 'nothing', section: 1, rows: [] },
     ];
-    expect(table([row], parts)).toContain('| the knee | none | no published value |');
+    expect(table([row], parts)).toContain('| 3 | the knee | none | no published value |');
     expect(partProblems(parts, [row])).toEqual([
+      "checks/parts.json: 'the moon' has no section of the model",
       "checks/parts.json: 'the moon' names 'brake-sheet 9-99', which no check has",
       "checks/parts.json: 'nothing' has neither a row nor a remark that says why",
     ]);

@@ -7,7 +7,7 @@ export interface AntilockControl {
   readonly samplePeriod: number;
   /** κ, 1, slip above which pressure is let off. */
   readonly slipThreshold: number;
-  /** m/s² of wheel rim deceleration above the car's own at which pressure is let off, once the slip passes `slipFloor`. */
+  /** m/s² of wheel rim deceleration above the car's own at which pressure is let off, once the slip is near `slipThreshold`. */
   readonly rimDeceleration: number;
   /** κ, 1, slip below which a wheel is taken to have come back. */
   readonly slipFloor: number;

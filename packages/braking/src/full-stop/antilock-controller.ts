@@ -4,12 +4,15 @@ import type { AntilockControl } from './antilock-control.ts';
 import { valve } from './hydraulic-lines.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
+import { figure } from './wheel-places.ts';
 
 /** Where a wheel's control is in its cycle. */
 const phase = { idle: 0, dump: 1, hold: 2, fast: 3, slow: 4 } as const;
 
 /** s in which the fast build-up would make the pressure at which it let go. */
-const fastTime = 0.05;
+const fastTime = 0.1;
+/** Part of the way from slip floor to slip threshold, 1, from which on a rim that slows much is taken to lock. */
+const alertShare = 0.7;
 /** m/s² of rim acceleration beyond the car's own, under which a wheel is taken to gain no more. */
 const matchedRim = 3;
 /** m/s, below which an electronic rear limit without antilock leaves the rear alone (assumed). */
@@ -81,15 +84,15 @@ export class AntilockController {
   #measure({ wheels }: StopDynamics, state: Float64Array, period: number): void {
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const turning = state[place.wheel + wheel]!;
-      this.#rims[wheel] = (wheels.radii[wheel]! * (this.#turning[wheel]! - turning)) / period;
+      this.#rims[wheel] = (wheels.read(wheel, figure.radius) * (this.#turning[wheel]! - turning)) / period;
       this.#turning[wheel] = turning;
     }
   }
 
-  #letGo({ lines }: StopDynamics): boolean {
+  #letGo({ wheels }: StopDynamics): boolean {
     if (!this.active) return false;
     this.#phases.fill(phase.idle);
-    lines.modes.fill(valve.follow);
+    for (let wheel = 0; wheel < 4; wheel += 1) wheels.write(wheel, figure.mode, valve.follow);
     this.active = false;
     return true;
   }
@@ -97,13 +100,14 @@ export class AntilockController {
   /** Decides for the wheels from `first` to `last`, which are kept as one. */
   #decide(dynamics: StopDynamics, state: Float64Array, speed: number, first: number, last: number): void {
     const control = this.#control!;
-    const radius = dynamics.wheels.radii[first]!;
+    const radius = dynamics.wheels.read(first, figure.radius);
     const slowest = Math.min(state[place.wheel + first]!, state[place.wheel + last]!);
     const slip = 1 - (radius * slowest) / speed;
     const rim = Math.max(this.#rims[first]!, this.#rims[last]!) - dynamics.deceleration;
     const pressure = Math.max(state[place.pressure + first]!, state[place.pressure + last]!);
-    const locking =
-      slip > control.slipThreshold || (rim > control.rimDeceleration && slip > control.slipFloor);
+    const alertSlip = control.slipFloor + alertShare * (control.slipThreshold - control.slipFloor);
+    const isFar = slip > control.slipThreshold;
+    const locking = isFar || (rim > control.rimDeceleration && slip > alertSlip);
     const now = this.#phases[first]!;
     let next = now;
     if (now === phase.dump) {
@@ -111,7 +115,7 @@ export class AntilockController {
     } else if (now === phase.hold) {
       if (slip < control.slipFloor) next = phase.fast;
       else if (rim > 0 && locking) next = phase.dump;
-      else if (rim > -matchedRim) next = phase.slow;
+      else if (rim > -matchedRim) next = isFar ? phase.dump : phase.slow;
     } else if (locking) {
       next = phase.dump;
       this.#mark(first, pressure);
@@ -126,13 +130,14 @@ export class AntilockController {
     else this.rearCycles += 1;
   }
 
-  #enter({ lines }: StopDynamics, wheel: number, next: number, first: number): void {
+  #enter({ wheels }: StopDynamics, wheel: number, next: number, first: number): void {
     const mark = this.#marks[first]!;
     this.#hasSet = true;
     this.#phases[wheel] = next;
-    lines.modes[wheel] = next === phase.dump ? valve.dump : next === phase.hold ? valve.hold : valve.build;
-    if (next === phase.fast) lines.buildRates[wheel] = mark / fastTime;
-    else if (next === phase.slow) lines.buildRates[wheel] = mark / this.#control!.buildTime;
+    const mode = next === phase.dump ? valve.dump : next === phase.hold ? valve.hold : valve.build;
+    wheels.write(wheel, figure.mode, mode);
+    if (next === phase.fast) wheels.write(wheel, figure.buildRate, mark / fastTime);
+    else if (next === phase.slow) wheels.write(wheel, figure.buildRate, mark / this.#control!.buildTime);
   }
 }
 

@@ -17,6 +17,8 @@ import type { SetUp } from '../set-up/set-up.ts';
 export class BodyFigures {
   /** m, kg. */
   mass = 1;
+  /** 1/m, 1/kg. */
+  perMass = 1;
   /** N on each axle at rest. */
   frontStill = 0;
   rearStill = 0;
@@ -51,6 +53,7 @@ export class BodyFigures {
     const normal = weight / slopeLength;
     const lever = car.centerOfGravityHeight / car.wheelbase;
     this.mass = car.mass;
+    this.perMass = 1 / car.mass;
     this.transfer = car.mass * lever;
     this.climb = (weight * road.grade) / slopeLength;
     this.frontStill = car.frontLoadShare * normal - this.climb * lever;

@@ -1,5 +1,9 @@
+import { instant } from './instant.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
+import { figure, wheelStride } from './wheel-places.ts';
+
+const { radius, engineDrag, force, torque } = figure;
 
 /** Where the energy of motion went in a full stop, J. */
 export interface FullLedger {
@@ -57,19 +61,21 @@ export class FullBooks {
     this.#before = this.#now;
     this.#now = swapped;
     const now = swapped;
-    const { wheels, body } = dynamics;
+    const { body } = dynamics;
+    const { table } = dynamics.wheels;
     let slipping = 0;
     let engine = 0;
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const turning = state[place.wheel + wheel]!;
-      slipping += dynamics.forces[wheel]! * (speed - wheels.radii[wheel]! * turning);
-      engine += wheels.engineDrags[wheel]! * turning;
-      now[power.brakes + wheel] = dynamics.torques[wheel]! * turning;
+      const row = wheelStride * wheel;
+      slipping += table[row + force]! * (speed - table[row + radius]! * turning);
+      engine += table[row + engineDrag]! * turning;
+      now[power.brakes + wheel] = table[row + torque]! * turning;
     }
     now[power.tireSlip] = slipping;
     now[power.driveline] = engine;
-    now[power.air] = dynamics.air * speed;
-    now[power.rolling] = dynamics.rolling * speed;
+    now[power.air] = dynamics.now[instant.air]! * speed;
+    now[power.rolling] = dynamics.now[instant.rolling]! * speed;
     now[power.climb] = body.climb * state[place.speed]!;
     now[power.dampers] = body.pitchLoss(state[place.pitchRate]!);
   }
@@ -116,7 +122,7 @@ function energyOf({ body, wheels }: StopDynamics, state: Float64Array): number {
   let sum = 0.5 * body.mass * speed * speed + body.pitchEnergy(state[place.pitch]!, state[place.pitchRate]!);
   for (let wheel = 0; wheel < 4; wheel += 1) {
     const turning = state[place.wheel + wheel]!;
-    sum += 0.5 * wheels.inertias[wheel]! * turning * turning;
+    sum += (0.5 * turning * turning) / wheels.read(wheel, figure.perInertia);
   }
   return sum;
 }

@@ -2,6 +2,7 @@ import { requireRange } from '@standstill/numerics';
 import { AntilockController } from './antilock-controller.ts';
 import { FullBooks } from './full-ledger.ts';
 import type { FullStopInput } from './full-stop-input.ts';
+import { instant } from './instant.ts';
 import { loadFullStop } from './load-full-stop.ts';
 import { RungeKuttaStep } from './runge-kutta-step.ts';
 import { place, stateSize } from './state-places.ts';
@@ -69,7 +70,8 @@ export class FullMarch {
     this.#stalledSpeed = this.speed;
     this.notes.open(input.speed);
     this.books.open(this.dynamics, this.state);
-    this.dynamics.slopes(0, this.state, this.#step.first);
+    this.dynamics.now[instant.time] = 0;
+    this.dynamics.slopes(this.state, this.#step.first);
     this.books.read(this.dynamics, this.state, this.speed);
     observer?.(this);
   }
@@ -103,9 +105,9 @@ export class FullMarch {
       this.#try(whole);
       let duration = whole;
       const locking = this.#firstToLock(whole);
-      if (locking >= 0) duration = this.#until(whole, (after) => after[place.wheel + locking]!);
+      if (locking >= 0) duration = this.#until(whole, locking);
       if (this.dynamics.wheelSpeed(this.#after) <= restTolerance) {
-        const rest = this.#until(duration, (after) => this.dynamics.wheelSpeed(after));
+        const rest = this.#until(duration, -1);
         this.#accept(rest, -1);
         this.cameToRest = true;
         return;
@@ -136,18 +138,18 @@ export class FullMarch {
     return first;
   }
 
-  /** s, shorter than `whole`, after which a figure of the state has fallen to zero; leaves the step tried for it. */
-  #until(whole: number, figure: (after: Float64Array) => number): number {
+  /** s, shorter than `whole`, after which a wheel (−1: the car) stands still; leaves the step tried for it. */
+  #until(whole: number, wheel: number): number {
     let low = 0;
-    let lowValue = figure(this.state);
+    let lowValue = this.#running(this.state, wheel);
     let high = whole;
-    let highValue = figure(this.#after);
+    let highValue = this.#running(this.#after, wheel);
     let side = 0;
     let middle = whole;
     for (let i = 0; i < mostTries && Math.abs(highValue) > restTolerance; i += 1) {
       middle = (low * highValue - high * lowValue) / (highValue - lowValue);
       this.#try(middle);
-      const value = figure(this.#after);
+      const value = this.#running(this.#after, wheel);
       if (Math.abs(value) <= restTolerance) return middle;
       if (value > 0) {
         low = middle;
@@ -164,6 +166,11 @@ export class FullMarch {
     return middle;
   }
 
+  /** rad/s of a wheel, or m/s of the car for −1. */
+  #running(state: Float64Array, wheel: number): number {
+    return wheel < 0 ? this.dynamics.wheelSpeed(state) : state[place.wheel + wheel]!;
+  }
+
   /** Takes the tried step; a wheel that `locks` stands still from now on. */
   #accept(duration: number, locks: number): void {
     const { dynamics, books } = this;
@@ -177,7 +184,8 @@ export class FullMarch {
     this.time += duration;
     const before = this.speed;
     this.speed = dynamics.wheelSpeed(this.state);
-    dynamics.slopes(this.time, this.state, this.#step.first);
+    dynamics.now[instant.time] = this.time;
+    dynamics.slopes(this.state, this.#step.first);
     books.read(dynamics, this.state, this.speed);
     books.book(duration, this.heat.waiting);
     this.notes.note(this, before, swapped[place.distance]!, duration);
@@ -191,7 +199,10 @@ export class FullMarch {
     const hasSet = controller.look(dynamics, state, this.speed, period);
     const warms = look % looksPerWarming === 0;
     if (warms) this.#warm();
-    if (hasSet || warms) dynamics.slopes(this.time, state, this.#step.first);
+    if (hasSet || warms) {
+      dynamics.now[instant.time] = this.time;
+      dynamics.slopes(state, this.#step.first);
+    }
     this.#observer?.(this);
   }
 

@@ -1,7 +1,9 @@
 import type { FullMarch } from './full-march.ts';
 import { fullStopWorkspace, summarizeFullStop, type FullStopSummary } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
+import { instant } from './instant.ts';
 import { place } from './state-places.ts';
+import { figure } from './wheel-places.ts';
 
 /** One array a wheel: front-left, front-right, rear-left, rear-right. */
 export type WheelTraces = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
@@ -98,7 +100,15 @@ function readRow({ time, speed, state, dynamics, heat }: FullMarch): number[] {
   const { foot, body } = dynamics;
   const force = foot.seeks ? state[place.foot]! : foot.forceAt(time);
   const pitch = body.pitchAngle(state[place.pitch]!);
-  const row = [time, speed, state[place.distance]!, dynamics.deceleration, pitch, force, dynamics.asked];
+  const row = [
+    time,
+    speed,
+    state[place.distance]!,
+    dynamics.deceleration,
+    pitch,
+    force,
+    dynamics.now[instant.asked]!,
+  ];
   row.push(dynamics.yawMoment());
   for (let group = 0; group < wheelColumns; group += 1) {
     for (let wheel = 0; wheel < 4; wheel += 1) row.push(wheelFigure(group, wheel, state, dynamics, heat));
@@ -110,7 +120,7 @@ function wheelFigure(
   group: number,
   wheel: number,
   state: Float64Array,
-  { loads, forces, torques }: FullMarch['dynamics'],
+  { wheels }: FullMarch['dynamics'],
   { rotors }: FullMarch['heat'],
 ): number {
   switch (group) {
@@ -119,11 +129,11 @@ function wheelFigure(
     case 1:
       return state[place.slip + wheel]!;
     case 2:
-      return loads[wheel]!;
+      return wheels.read(wheel, figure.load);
     case 3:
-      return forces[wheel]!;
+      return wheels.read(wheel, figure.force);
     case 4:
-      return torques[wheel]!;
+      return wheels.read(wheel, figure.torque);
     case 5:
       return state[place.pressure + wheel]!;
     default:

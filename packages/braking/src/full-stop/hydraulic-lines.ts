@@ -2,7 +2,8 @@ import { linePressures } from '../foot-to-pressure/line-pressures.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import { boosterLags, lineLag } from '../stop/pressure-lag.ts';
 import { RearLine } from '../stop/rear-line.ts';
-import { place } from './state-places.ts';
+import type { WheelFigures } from './wheel-figures.ts';
+import { figure } from './wheel-places.ts';
 
 /** What the valve of one caliper does. */
 export const valve = { follow: 0, dump: 1, hold: 2, build: 3 } as const;
@@ -23,43 +24,24 @@ const leastBoosterLag = 0.004;
  */
 export class HydraulicLines {
   readonly rear = new RearLine();
-  /** s; 0 where the master cylinder follows at once. */
-  boosterLag = 0;
-  /** 1/s. */
-  frontQuickness = 1;
-  rearQuickness = 1;
+  /** 1/s; 0 where the master cylinder follows the foot at once. */
+  boosterQuickness = 0;
   /** 1/s. */
   dumpQuickness = 1;
-  /** What each caliper's valve does, by `valve`. */
-  readonly modes = new Int32Array(4);
-  /** Pa/s, of a slow build-up. */
-  readonly buildRates = new Float64Array(4);
 
-  /** Takes on a set-up and the pedal force, N, whose pressure decides the lags. */
-  take(setUp: SetUp, pedalForce: number, dumpTime: number): void {
+  /** Takes on a set-up and the pedal force, N, whose pressure decides the lags; s, time constant of letting off. */
+  take(setUp: SetUp, pedalForce: number, dumpTime: number, wheels: WheelFigures): void {
     const { front, rear } = linePressures({ setUp, pedalForce });
     this.rear.follow(setUp);
     const booster = boosterLags[setUp.booster.kind];
-    this.boosterLag = booster < leastBoosterLag ? 0 : booster;
-    this.frontQuickness = 1 / Math.max(leastLineLag, lineLag(setUp.frontBrake, setUp.fluid, front));
-    this.rearQuickness = 1 / Math.max(leastLineLag, lineLag(setUp.rearBrake, setUp.fluid, rear));
+    this.boosterQuickness = booster < leastBoosterLag ? 0 : 1 / booster;
     this.dumpQuickness = 1 / dumpTime;
-    this.modes.fill(valve.follow);
-    this.buildRates.fill(0);
-  }
-
-  /** Writes Pa/s at the four calipers under a front line that has `front`, Pa, into `slopes`. */
-  rates(front: number, state: Float64Array, slopes: Float64Array): void {
-    const { modes, buildRates, frontQuickness, rearQuickness } = this;
-    const rear = this.rear.rearAt(front);
+    const frontLag = Math.max(leastLineLag, lineLag(setUp.frontBrake, setUp.fluid, front));
+    const rearLag = Math.max(leastLineLag, lineLag(setUp.rearBrake, setUp.fluid, rear));
     for (let wheel = 0; wheel < 4; wheel += 1) {
-      const pressure = state[place.pressure + wheel]!;
-      const mode = modes[wheel]!;
-      let rate = wheel < 2 ? (front - pressure) * frontQuickness : (rear - pressure) * rearQuickness;
-      if (mode === valve.hold) rate = 0;
-      else if (mode === valve.dump) rate = -pressure * this.dumpQuickness;
-      else if (mode === valve.build && rate > buildRates[wheel]!) rate = buildRates[wheel]!;
-      slopes[place.pressure + wheel] = rate;
+      wheels.write(wheel, figure.quickness, 1 / (wheel < 2 ? frontLag : rearLag));
+      wheels.write(wheel, figure.mode, valve.follow);
+      wheels.write(wheel, figure.buildRate, 0);
     }
   }
 }

@@ -1,3 +1,4 @@
+import { instant } from './instant.ts';
 import { stateSize } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
 
@@ -30,13 +31,16 @@ export class RungeKuttaStep {
     const third = this.#third;
     const fourth = this.#fourth;
     const between = this.#between;
+    const { now } = dynamics;
     const half = 0.5 * duration;
+    now[instant.time] = time + half;
     for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + half * first[i]!;
-    dynamics.slopes(time + half, between, second);
+    dynamics.slopes(between, second);
     for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + half * second[i]!;
-    dynamics.slopes(time + half, between, third);
+    dynamics.slopes(between, third);
+    now[instant.time] = time + duration;
     for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + duration * third[i]!;
-    dynamics.slopes(time + duration, between, fourth);
+    dynamics.slopes(between, fourth);
     const sixth = duration / 6;
     for (let i = 0; i < stateSize; i += 1) {
       after[i] = state[i]! + sixth * (first[i]! + 2 * (second[i]! + third[i]!) + fourth[i]!);

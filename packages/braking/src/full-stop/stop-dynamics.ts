@@ -1,10 +1,19 @@
 import { BodyFigures } from './body-figures.ts';
 import { FootCommand } from './foot-command.ts';
-import { HydraulicLines } from './hydraulic-lines.ts';
+import { HydraulicLines, valve } from './hydraulic-lines.ts';
+import { instant, instantSize } from './instant.ts';
 import { LimitDriver } from './limit-driver.ts';
-import type { SlipForceTable } from './slip-force-table.ts';
+import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
 import { WheelFigures } from './wheel-figures.ts';
+import { figure, wheelStride } from './wheel-places.ts';
+
+// Bound here once: a name of another module is looked up at every use.
+const { pitch, pitchRate, master, foot: footAt, wheel: wheelAt, slip: slipAt, pressure: pressureAt } = place;
+const { loadShare, radius, perInertia, perRelaxation, gain, pushOut, engineDrag, quickness } = figure;
+const { friction, frictionRate, mode, buildRate, load, peak, force, torque } = figure;
+const { dump, hold, build } = valve;
+const stride = wheelStride;
 
 /**
  * How the state of a full stop changes: the right-hand side of its differential equations, and the forces behind it.
@@ -21,57 +30,47 @@ export class StopDynamics {
   readonly lines = new HydraulicLines();
   readonly foot = new FootCommand();
   readonly driver = new LimitDriver();
-  /** μ, 1, of each wheel's pads at `frictionTime`, s, and 1/s. */
-  readonly frictions = new Float64Array(4);
-  readonly frictionRates = new Float64Array(4);
+  /** s, when the friction of the pads was looked up. */
   frictionTime = 0;
-  /** N, N m and N of each wheel where the slopes were last taken; N of the whole car. */
-  readonly forces = new Float64Array(4);
-  readonly torques = new Float64Array(4);
-  readonly loads = new Float64Array(4);
-  readonly peaks = new Float64Array(4);
-  air = 0;
-  rolling = 0;
-  /** m/s² of the center of gravity, positive while slowing. */
-  deceleration = 0;
-  /** Pa asked of the front outlet, and whether a driver has cut that back. */
-  asked = 0;
+  /** What holds for the whole car where the slopes were last taken; see `instant`. */
+  readonly now = new Float64Array(instantSize);
+  /** Whether a driver has cut back what the foot asked. */
   driverHolds = false;
+
+  /** m/s² of the center of gravity where the slopes were last taken, positive while slowing. */
+  get deceleration(): number {
+    return this.now[instant.deceleration]!;
+  }
 
   /** N m by which unequal forces turn the car, nose to the left positive. */
   yawMoment(): number {
-    const { forces, wheels } = this;
-    const front = wheels.frontHalfTrack * (forces[0]! - forces[1]!);
-    return front + wheels.rearHalfTrack * (forces[2]! - forces[3]!);
+    const { wheels } = this;
+    const front = wheels.frontHalfTrack * (wheels.read(0, force) - wheels.read(1, force));
+    return front + wheels.rearHalfTrack * (wheels.read(2, force) - wheels.read(3, force));
   }
 
   /** m/s of the wheels. */
   wheelSpeed(state: Float64Array): number {
-    return state[place.speed]! - this.body.pitchCarry * state[place.pitchRate]!;
+    return state[0]! - this.body.pitchCarry * state[pitchRate]!;
   }
 
-  /** Writes what each figure of `state` gains a second, at `time`, s, into `slopes`. */
-  slopes(time: number, state: Float64Array, slopes: Float64Array): void {
-    const { wheels, lines } = this;
-    const speed = state[place.speed]! - this.body.pitchCarry * state[place.pitchRate]!;
-    this.#load(state, speed);
-    const since = time - this.frictionTime;
-    const line = this.#press(time, since, state, slopes);
-    const front = this.#turn(0, wheels.frontCurve, speed, since, state, slopes);
-    const rear = this.#turn(2, wheels.rearCurve, speed, since, state, slopes);
-    lines.rates(line, state, slopes);
-    this.#slow(front + rear + this.rolling + this.air, speed, state, slopes);
-    slopes[place.foot] = this.foot.seeks
-      ? this.foot.forceRate(time, state[place.foot]!, this.deceleration)
-      : 0;
-  }
+  /**
+   * Writes what each figure of `state` gains a second, at the time in `now`, into `slopes`.
+   *
+   * One long function, and the only one: numbers handed between functions that are too long to be merged are put into
+   * boxes, which costs more than the physics.
+   */
+  slopes(state: Float64Array, slopes: Float64Array): void {
+    const { body, now, lines } = this;
+    const { table, frontCurve, rearCurve } = this.wheels;
+    const time = now[instant.time]!;
 
-  /** Loads the wheels. */
-  #load(state: Float64Array, speed: number): void {
-    const { body, loads, peaks } = this;
-    const { loadShares, peaks: tires } = this.wheels;
+    // The car: speed of its wheels, loads of its axles.
+    const pitching = state[pitchRate]!;
+    const speed = state[0]! - body.pitchCarry * pitching;
     const squared = speed * speed;
-    const moved = body.transfer * (state[place.pitch]! + body.pitchLead * state[place.pitchRate]!);
+    const size = speed < 0 ? -speed : speed;
+    const moved = body.transfer * (state[pitch]! + body.pitchLead * pitching);
     let front = body.frontStill - body.frontLift * squared + moved;
     let rear = body.rearStill - body.rearLift * squared - moved;
     if (rear < 0) {
@@ -81,91 +80,88 @@ export class StopDynamics {
       rear += front;
       front = 0;
     }
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const load = (wheel < 2 ? front : rear) * loadShares[wheel]!;
-      loads[wheel] = load;
-      peaks[wheel] = tires.at(wheel, load);
+    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
+      const carried = (wheel < 2 ? front : rear) * table[row + loadShare]!;
+      table[row + load] = carried;
+      table[row + peak] = peakAt(table, wheel, carried);
     }
-    this.air = body.drag * squared;
-    this.rolling = speed > 0 ? body.rolling * (front + rear) : 0;
+
+    // The lines: what the foot asks, what the master cylinder has.
+    this.#ask(state);
+    const asked = now[instant.asked]!;
+    const follows = lines.boosterQuickness > 0;
+    slopes[master] = follows ? (asked - state[master]!) * lines.boosterQuickness : 0;
+    const frontLine = follows ? state[master]! : asked;
+    const rearLine = lines.rear.rearAt(frontLine);
+
+    // The wheels: force, torque, turning, slip and pressure of each.
+    const since = time - this.frictionTime;
+    let tires = 0;
+    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
+      const slip = state[slipAt + wheel]!;
+      const turning = state[wheelAt + wheel]!;
+      const pressure = state[pressureAt + wheel]!;
+      const given = table[row + peak]! * (wheel < 2 ? frontCurve : rearCurve).at(slip);
+      const above = pressure - table[row + pushOut]!;
+      const rubbing = table[row + friction]! + table[row + frictionRate]! * since;
+      const braking = above > 0 ? table[row + gain]! * rubbing * above : 0;
+      const arm = table[row + radius]!;
+      const net = arm * given - braking - table[row + engineDrag]!;
+      slopes[wheelAt + wheel] = turning > 0 || net > 0 ? net * table[row + perInertia]! : 0;
+      slopes[slipAt + wheel] = (speed - arm * turning - size * slip) * table[row + perRelaxation]!;
+      let rate = ((wheel < 2 ? frontLine : rearLine) - pressure) * table[row + quickness]!;
+      const valveMode = table[row + mode]!;
+      if (valveMode === hold) rate = 0;
+      else if (valveMode === dump) rate = -pressure * lines.dumpQuickness;
+      else if (valveMode === build && rate > table[row + buildRate]!) rate = table[row + buildRate]!;
+      slopes[pressureAt + wheel] = rate;
+      table[row + force] = given;
+      table[row + torque] = braking;
+      tires += given;
+    }
+
+    // The motion: every force along the road slows the car and pitches it.
+    const air = body.drag * squared;
+    const rolling = speed > 0 ? body.rolling * (front + rear) : 0;
+    const along = tires + rolling + air;
+    const deceleration = (along + body.climb) * body.perMass;
+    now[instant.air] = air;
+    now[instant.rolling] = rolling;
+    now[instant.deceleration] = deceleration;
+    slopes[0] = -deceleration;
+    slopes[1] = speed;
+    slopes[pitch] = pitching;
+    slopes[pitchRate] =
+      body.pitchRate *
+      (body.pitchRate * (along * body.perMass - state[pitch]!) - 2 * body.pitchDamping * pitching);
+    slopes[footAt] = this.foot.seeks ? this.foot.forceRate(time, state[footAt]!, deceleration) : 0;
   }
 
-  /** Pa at the front outlet of the master cylinder. */
-  #press(time: number, since: number, state: Float64Array, slopes: Float64Array): number {
-    const { foot, lines, driver } = this;
-    const force = foot.seeks ? state[place.foot]! : foot.forceAt(time);
-    let asked = foot.pressureFor(force);
-    if (driver.acts) asked = this.#heldBack(since, asked, state);
-    this.asked = asked;
-    if (lines.boosterLag === 0) {
-      slopes[place.master] = 0;
-      return asked;
-    }
-    const master = state[place.master]!;
-    slopes[place.master] = (asked - master) / lines.boosterLag;
-    return master;
+  /** Pa that the foot asks of the front outlet, into `now`. */
+  #ask(state: Float64Array): void {
+    const { foot, now } = this;
+    const pressing = foot.seeks ? state[footAt]! : foot.forceAt(now[instant.time]!);
+    now[instant.asked] = foot.pressureFor(pressing);
+    if (this.driver.acts) this.#holdBack(state);
   }
 
-  #heldBack(since: number, asked: number, state: Float64Array): number {
-    const { driver, wheels, lines, peaks } = this;
-    const slowing = state[place.pitch]!;
+  /** Cuts back what the foot asks to what a driver at the limit would ask. */
+  #holdBack(state: Float64Array): void {
+    const { driver, wheels, lines, now } = this;
+    const { table } = wheels;
+    const since = now[instant.time]! - this.frictionTime;
+    const slowing = state[pitch]!;
+    const asked = now[instant.asked]!;
     let least = asked;
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const friction = this.frictions[wheel]! + this.frictionRates[wheel]! * since;
-      const slip = state[place.slip + wheel]!;
-      const allowed = driver.allowed(wheels, lines.rear, wheel, peaks[wheel]!, friction, slip, slowing);
+    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
+      const rubbing = table[row + friction]! + table[row + frictionRate]! * since;
+      const slip = state[slipAt + wheel]!;
+      const allowed = driver.allowed(table, lines.rear, wheel, rubbing, slip, slowing);
       if (allowed >= least) continue;
       least = allowed;
       driver.holdsFront = wheel < 2;
     }
     this.driverHolds = least < asked;
-    return least;
-  }
-
-  /** N that both tires of an axle take from the car's motion; `first` is its left wheel. */
-  #turn(
-    first: number,
-    curve: SlipForceTable,
-    speed: number,
-    since: number,
-    state: Float64Array,
-    slopes: Float64Array,
-  ): number {
-    const { frictions, frictionRates, peaks, forces, torques } = this;
-    const { radii, inertias, relaxations, gains, pushOuts, engineDrags } = this.wheels;
-    const radius = radii[first]!;
-    const perInertia = 1 / inertias[first]!;
-    const perRelaxation = 1 / relaxations[first]!;
-    const gain = gains[first]!;
-    const pushOut = pushOuts[first]!;
-    const engineDrag = engineDrags[first]!;
-    const size = speed < 0 ? -speed : speed;
-    let sum = 0;
-    for (let wheel = first; wheel < first + 2; wheel += 1) {
-      const slip = state[place.slip + wheel]!;
-      const turning = state[place.wheel + wheel]!;
-      const force = peaks[wheel]! * curve.at(slip);
-      const above = state[place.pressure + wheel]! - pushOut;
-      const friction = frictions[wheel]! + frictionRates[wheel]! * since;
-      const torque = above > 0 ? gain * friction * above : 0;
-      const net = radius * force - torque - engineDrag;
-      slopes[place.wheel + wheel] = turning > 0 || net > 0 ? net * perInertia : 0;
-      slopes[place.slip + wheel] = (speed - radius * turning - size * slip) * perRelaxation;
-      forces[wheel] = force;
-      torques[wheel] = torque;
-      sum += force;
-    }
-    return sum;
-  }
-
-  #slow(force: number, speed: number, state: Float64Array, slopes: Float64Array): void {
-    const { mass, climb, pitchRate, pitchDamping } = this.body;
-    const pitching = state[place.pitchRate]!;
-    this.deceleration = (force + climb) / mass;
-    slopes[place.speed] = -this.deceleration;
-    slopes[place.distance] = speed;
-    slopes[place.pitch] = pitching;
-    slopes[place.pitchRate] =
-      pitchRate * (pitchRate * (force / mass - state[place.pitch]!) - 2 * pitchDamping * pitching);
+    now[instant.asked] = least;
   }
 }

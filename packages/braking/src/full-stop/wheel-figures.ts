@@ -5,8 +5,9 @@ import type { Road } from '../set-up/road.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
-import { PeakForce } from './peak-force.ts';
+import { peakAt } from './peak-at.ts';
 import { SlipForceTable } from './slip-force-table.ts';
+import { figure, wheelStride } from './wheel-places.ts';
 
 interface AxleFigures {
   readonly brake: AxleBrake;
@@ -26,26 +27,28 @@ interface AxleFigures {
  * Source: [gillespie], [pacejka]
  */
 export class WheelFigures {
-  /** 1, part of the axle's load. */
-  readonly loadShares = new Float64Array(4);
-  /** r, m. */
-  readonly radii = new Float64Array(4);
-  /** J, kg m². */
-  readonly inertias = new Float64Array(4);
-  /** σ, m. */
-  readonly relaxations = new Float64Array(4);
-  /** N m per Pa above push-out at pad friction 1. */
-  readonly gains = new Float64Array(4);
-  /** p_0, Pa. */
-  readonly pushOuts = new Float64Array(4);
-  /** N m, engine drag on each wheel that turns. */
-  readonly engineDrags = new Float64Array(4);
+  /** By `wheelStride` and `figure`. */
+  readonly table = new Float64Array(4 * wheelStride);
   /** m, half of each track. */
   frontHalfTrack = 0;
   rearHalfTrack = 0;
-  readonly peaks = new PeakForce();
   readonly frontCurve = new SlipForceTable();
   readonly rearCurve = new SlipForceTable();
+
+  /** One figure of one wheel, by its place in `figure`. */
+  read(wheel: number, place: number): number {
+    return this.table[wheelStride * wheel + place]!;
+  }
+
+  /** Sets one figure of one wheel. */
+  write(wheel: number, place: number, value: number): void {
+    this.table[wheelStride * wheel + place] = value;
+  }
+
+  /** N that one tire could give at a load, N. */
+  peakAt(wheel: number, load: number): number {
+    return peakAt(this.table, wheel, load);
+  }
 
   /** Takes on a set-up on a road. */
   take({ car, frontBrake, rearBrake, frontTire, rearTire }: SetUp, road: Road): void {
@@ -64,7 +67,6 @@ export class WheelFigures {
     const shared = { leftLoadShare, road };
     const front = { brake: frontBrake, tire: frontTire, inertia: frontInertia };
     const rear = { brake: rearBrake, tire: rearTire, inertia: rearInertia };
-    this.peaks.clear();
     this.#takeAxle(0, { ...front, ...shared, engineDrag: drag * frontDrive });
     this.#takeAxle(2, { ...rear, ...shared, engineDrag: drag * rearDrive });
     this.frontCurve.take(frontTire);
@@ -80,15 +82,17 @@ export class WheelFigures {
     const atNominal = tirePeakForce({ tire, load: tire.nominalLoad, surfaceFactor: road.surfaceFactor });
     const scale = atNominal * Math.pow(tire.nominalLoad, -exponent);
     for (let wheel = first; wheel < first + 2; wheel += 1) {
-      this.loadShares[wheel] = wheel === first ? leftLoadShare : 1 - leftLoadShare;
-      this.radii[wheel] = radius;
-      this.inertias[wheel] = inertia;
-      this.relaxations[wheel] = relaxation;
-      this.gains[wheel] = gain;
-      this.pushOuts[wheel] = pushOutPressure;
-      this.engineDrags[wheel] = engineDrag;
-      this.peaks.scales[wheel] = scale;
-      this.peaks.exponents[wheel] = exponent;
+      this.write(wheel, figure.loadShare, wheel === first ? leftLoadShare : 1 - leftLoadShare);
+      this.write(wheel, figure.radius, radius);
+      this.write(wheel, figure.perInertia, 1 / inertia);
+      this.write(wheel, figure.perRelaxation, 1 / relaxation);
+      this.write(wheel, figure.gain, gain);
+      this.write(wheel, figure.pushOut, pushOutPressure);
+      this.write(wheel, figure.engineDrag, engineDrag);
+      this.write(wheel, figure.peakScale, scale);
+      this.write(wheel, figure.peakExponent, exponent);
+      this.write(wheel, figure.anchorLoad, 1e-9);
+      this.write(wheel, figure.anchorPeak, 0);
     }
   }
 }

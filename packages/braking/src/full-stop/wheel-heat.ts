@@ -9,6 +9,7 @@ import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { Pad } from '../set-up/pad.ts';
 import type { FullStopInput } from './full-stop-input.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
+import { figure } from './wheel-places.ts';
 
 /** Layers of each rotor's half thickness in the full stop. */
 const layers = 6;
@@ -53,8 +54,8 @@ export class WheelHeat {
       rotor.warmTo(temperature);
       this.hottest[wheel] = temperature;
       this.shares[wheel] = rotorHeatShare(brake);
-      dynamics.frictions[wheel] = padFriction({ pad: brake.pad, temperature });
-      dynamics.frictionRates[wheel] = 0;
+      dynamics.wheels.write(wheel, figure.friction, padFriction({ pad: brake.pad, temperature }));
+      dynamics.wheels.write(wheel, figure.frictionRate, 0);
     }
     dynamics.frictionTime = 0;
     this.#frontPad = setUp.frontBrake.pad;
@@ -109,8 +110,8 @@ export class WheelHeat {
       const pad = wheel < 2 ? this.#frontPad : this.#rearPad;
       const friction = linearTable(pad.frictionTemperatures, pad.frictions, now);
       const next = linearTable(pad.frictionTemperatures, pad.frictions, now + now - before);
-      dynamics.frictions[wheel] = friction;
-      dynamics.frictionRates[wheel] = (next - friction) / span;
+      dynamics.wheels.write(wheel, figure.friction, friction);
+      dynamics.wheels.write(wheel, figure.frictionRate, (next - friction) / span);
     }
     dynamics.frictionTime = time;
   }

@@ -6,8 +6,9 @@ import type { DrawRequest } from './draw-request.ts';
 import { DrawTable } from './draw-table.ts';
 import type { DrawnRange } from './drawn-range.ts';
 import { knownsOf } from './knowns-of.ts';
-import type { AnswerDraw } from './questions/draw-question.ts';
+import type { AnswerDraw } from './questions/answer-draw.ts';
 import { drawQuestions } from './questions/draw-questions.ts';
+import { openAnswer } from './questions/open-answer.ts';
 
 /** What went wrong so far in the draws of one set-up. */
 interface Tally {
@@ -27,11 +28,11 @@ interface Tally {
  */
 export function openDraws(job: Job, request: DrawRequest): (from: number, to: number) => DrawnRange {
   const { setUpIds, draws, seed, overrides, sampling } = request;
-  const { figures, open } = drawQuestions[request.question];
+  const { figures } = drawQuestions[request.question];
   const knowns = knownsOf(job, setUpIds);
   const table = new DrawTable({ knowns, draws, seed, sampling });
   const { settled, fill } = settlingPlan(job, setUpIds, knowns, overrides);
-  const answer = open(job);
+  const answer = openAnswer(request.question, job);
   const answers = setUpIds.map(() => new Float64Array(figures.length));
   return (from, to) => {
     const length = to - from;

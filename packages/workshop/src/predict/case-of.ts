@@ -8,7 +8,7 @@ import type { Warning } from '../results/warning.ts';
 import type { Settled } from '../settle/settle.ts';
 import { CannotStopError } from './cannot-stop-error.ts';
 import { evaluate, rowOf } from './evaluate.ts';
-import { padMoments, rearFirstRange, startPads } from './lock-looks.ts';
+import { coldPads, padMoments, rearFirstRange, startPads } from './lock-looks.ts';
 import type { DrawTroubles } from './sample-set-ups.ts';
 import type { Sampling } from './set-up-difference.ts';
 import { setUpPrediction } from './set-up-prediction.ts';
@@ -94,11 +94,13 @@ function warningsOf(
   hot: RearFirstHot | null,
 ): Warning[] {
   const { id, title } = setUp;
+  const warm = rearFirstRange(settled, startPads(settled));
   const order = rearFirst({
     id,
     title,
     antilock: settled.setUp.antilock,
-    found: rearFirstRange(settled, startPads(settled)),
+    found: warm ?? rearFirstRange(settled, coldPads(settled)),
+    coldOnly: warm === null,
     hot,
     share: prediction.balance.rearFirstShare,
     shareHot: prediction.balance.rearFirstShareHot,

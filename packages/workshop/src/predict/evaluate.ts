@@ -5,7 +5,14 @@ import type { Settled } from '../settle/settle.ts';
 import type { Figures } from './figures.ts';
 import { footThere } from './foot-there.ts';
 import type { FootThere } from './foot-there.ts';
-import { leastFrontBias, padMoments, rearFirstWith, startPads, worseLockOrder } from './lock-looks.ts';
+import {
+  coldPads,
+  leastFrontBias,
+  padMoments,
+  rearFirstWith,
+  startPads,
+  worseLockOrder,
+} from './lock-looks.ts';
 
 /** A foot this far beyond the tires' limit is still one that a driver without ABS may have (assumed). */
 const nearLimit = 1.1;
@@ -69,10 +76,16 @@ export function evaluate(settled: Settled, march: StopMarch, repeated: number): 
     frontPeak: stop.front.peakInterface,
     rearPeak: stop.rear.peakInterface,
     lockDeceleration: order.at?.deceleration ?? NaN,
-    rearFirst: order.first === 'rear' || rearFirstWith(settled, startPads(settled)) ? 1 : 0,
+    rearFirst: isRearFirst(settled, order) ? 1 : 0,
     ...rowFigures(settled, repeated),
   };
   return { figures, stop, order };
+}
+
+/** Warm as at the start of the stop, or cold as the air. */
+function isRearFirst(settled: Settled, order: LockOrder): boolean {
+  if (order.first === 'rear') return true;
+  return [startPads, coldPads].some((pads) => rearFirstWith(settled, pads(settled)));
 }
 
 type FootFigure =

@@ -1,12 +1,14 @@
 import { lockOrder, padFriction, rearFirstDecelerations } from '@standstill/braking';
 import type {
   LockOrder,
-  LockOrderInput,
   PadTemperatures,
   RearFirstDecelerations,
   RepeatedStop,
+  Road,
 } from '@standstill/braking';
 import type { Settled } from '../settle/settle.ts';
+import { loadLooks, loadStates } from './load-looks.ts';
+import type { LoadState } from './load-looks.ts';
 
 /** Roads on which a draw is looked at for a rear-first lock, as shares of the grippiest one that the tires may meet. */
 const roads = [0.35, 0.7, 1] as const;
@@ -43,15 +45,30 @@ function isWorse(one: LockOrder, other: LockOrder): boolean {
   return (one.at?.deceleration ?? Infinity) < (other.at?.deceleration ?? Infinity);
 }
 
-/** True where the rear locks first with pads of these temperatures on some road up to dry grip, slow or fast. */
+/** Pads as cold as the air: the first stop of a morning. */
+export function coldPads({ road: { airTemperature } }: Settled): PadTemperatures {
+  return { front: airTemperature, rear: airTemperature };
+}
+
+/** True where the rear locks first with pads of these temperatures on some road up to dry grip, slow or fast, loaded or not. */
 export function rearFirstWith(settled: Settled, padTemperatures: PadTemperatures): boolean {
-  const input = grippiest(settled, padTemperatures);
-  return speedsOf(settled).some((speed) =>
-    roads.some((share) => {
-      const surfaceFactor = share * input.road.surfaceFactor;
-      return lockOrder({ ...input, speed, road: { ...input.road, surfaceFactor } }).first === 'rear';
-    }),
+  const road = grippiest(settled);
+  return loadLooks(settled).some(({ setUp, driven }) =>
+    speedsOf(settled).some((speed) =>
+      roads.some((share) => {
+        const surfaceFactor = share * road.surfaceFactor;
+        const input = { setUp, road: { ...road, surfaceFactor }, speed, driven, padTemperatures };
+        return lockOrder(input).first === 'rear';
+      }),
+    ),
   );
+}
+
+/** Where and in which state of the car the rear locks first. */
+export interface RearFirstFound extends RearFirstDecelerations {
+  readonly states: readonly LoadState[];
+  /** True where it takes regeneration or creep. */
+  readonly byDriveAlone: boolean;
 }
 
 /**
@@ -59,25 +76,28 @@ export function rearFirstWith(settled: Settled, padTemperatures: PadTemperatures
  *
  * @param settled - the set-up and its question
  * @param padTemperatures - °C, each axle's own
- * @returns least and greatest deceleration over g with the rear first; null where there is none
+ * @returns least and greatest deceleration over g with the rear first, and the states; null where there is none
  */
-export function rearFirstRange(
-  settled: Settled,
-  padTemperatures: PadTemperatures,
-): RearFirstDecelerations | null {
-  const input = grippiest(settled, padTemperatures);
-  const found = speedsOf(settled).flatMap((speed) => rearFirstDecelerations({ ...input, speed }) ?? []);
+export function rearFirstRange(settled: Settled, padTemperatures: PadTemperatures): RearFirstFound | null {
+  const road = grippiest(settled);
+  const found = loadLooks(settled).flatMap(({ state, setUp, driven, byDrive }) =>
+    speedsOf(settled).flatMap((speed) => {
+      const range = rearFirstDecelerations({ setUp, road, speed, driven, padTemperatures });
+      return range === null ? [] : [{ ...range, state, byDrive }];
+    }),
+  );
   if (found.length === 0) return null;
   return {
     lowest: Math.min(...found.map(({ lowest }) => lowest)),
     highest: Math.max(...found.map(({ highest }) => highest)),
+    states: loadStates.filter((state) => found.some((one) => one.state === state)),
+    byDriveAlone: found.every(({ byDrive }) => byDrive),
   };
 }
 
 /** The dry road, or a better one that is asked about. */
-function grippiest({ setUp, road }: Settled, padTemperatures: PadTemperatures): LockOrderInput {
-  const surfaceFactor = Math.max(dry, road.surfaceFactor);
-  return { setUp, road: { ...road, surfaceFactor }, padTemperatures };
+function grippiest({ road }: Settled): Road {
+  return { ...road, surfaceFactor: Math.max(dry, road.surfaceFactor) };
 }
 
 /** Pad temperatures at one moment of the repeated stops. */

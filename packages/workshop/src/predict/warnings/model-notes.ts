@@ -43,12 +43,23 @@ export function jobNotes(input: JobNotesInput): Warning[] {
       'On gravel, snow and ice the slip curve and the ABS of a dry road do not hold, and one grip factor stands for roads that differ widely: take this as an order of size.';
     notes.push({ code: 'loose-or-frozen-road', severity: 'caution', message });
   }
-  notes.push(...rowNotes(input), {
-    code: 'one-load-state',
-    severity: 'note',
-    message:
-      'The lock order was looked at for the stated test mass and load shares only; an empty or a loaded car can lock in another order.',
-  });
+  notes.push(...rowNotes(input), ...loadNotes(input.job));
+  return notes;
+}
+
+/** What of load and drive is only assumed or left out. */
+function loadNotes({ car }: Job): Warning[] {
+  const notes: Warning[] = [];
+  if (Object.values(car.laden).some(({ of }) => of === 'load')) {
+    const message =
+      'The lock order was looked at as tested and laden, but what the car carries laden is assumed in part: weigh it, or state car.laden from its papers.';
+    notes.push({ code: 'laden-assumed', severity: 'note', message });
+  }
+  if (car.regeneration !== null || car.creep !== null) {
+    const message =
+      'Distances are those of the friction brakes alone; regeneration and creep count in the lock order only.';
+    notes.push({ code: 'drive-left-out', severity: 'caution', message });
+  }
   return notes;
 }
 

@@ -1,5 +1,6 @@
-import type { Antilock, RearFirstDecelerations } from '@standstill/braking';
+import type { Antilock } from '@standstill/braking';
 import type { Warning } from '../../results/warning.ts';
+import type { RearFirstFound } from '../lock-looks.ts';
 import { percent } from '../../words/percent.ts';
 
 interface RearFirstInput {
@@ -8,7 +9,9 @@ interface RearFirstInput {
   /** What the car has against locking, all of it taken as failed. */
   readonly antilock: Antilock;
   /** Where the rear locks first with the central values, on any road up to dry grip; null where it never does. */
-  readonly found: RearFirstDecelerations | null;
+  readonly found: RearFirstFound | null;
+  /** True where it takes pads as cold as the air. */
+  readonly coldOnly: boolean;
   /** The same at the temperatures of the repeated stops, and from which stop on; null where it never does. */
   readonly hot: RearFirstHot | null;
   /** 1, share of the draws in which it does at the start temperature. */
@@ -20,7 +23,7 @@ interface RearFirstInput {
 export interface RearFirstHot {
   readonly stop: number;
   readonly of: number;
-  readonly range: RearFirstDecelerations;
+  readonly range: RearFirstFound;
 }
 
 /** Shares of the draws from which an unlikely order is still worth a caution, a word at the top, and a danger (assumed). */
@@ -37,7 +40,8 @@ export function rearFirst(input: RearFirstInput): Warning | null {
   const { id, title, found, hot, share, shareHot } = input;
   const failed = withoutHelp(input.antilock);
   const about = { severity: 'danger', about: id } as const;
-  if (found !== null) return { code: 'rear-locks-first', ...about, message: cold(title, found, failed) };
+  if (found !== null)
+    return { code: 'rear-locks-first', ...about, message: whenDriven(input, found, failed) };
   if (hot !== null) return { code: 'rear-locks-first-hot', ...about, message: inRow(title, hot, failed) };
   const most = Math.max(share, shareHot ?? 0);
   if (most < rearFirstShares.caution) return null;
@@ -58,9 +62,10 @@ function hotShare(share: number, shareHot: number | null): string {
 
 const spins = 'A car whose rear wheels lock first spins. Do not drive it like this:';
 
-function cold(title: string, range: RearFirstDecelerations, failed: string): string {
+function whenDriven({ title, coldOnly }: RearFirstInput, found: RearFirstFound, failed: string): string {
+  const pads = coldOnly ? ' with cold pads' : '';
   return (
-    `${title}: the REAR wheels lock first ${where(range)}${failed}. ${spins} ` +
+    `${title}: the REAR wheels lock first ${where(found)}${pads}${failed}. ${spins} ` +
     'change the rear brakes, the valve or the front brakes until the front locks first.'
   );
 }
@@ -79,7 +84,11 @@ function withoutHelp(antilock: Antilock): string {
   return antilock.electronicRearLimit ? ' with EBD failed' : '';
 }
 
-function where({ lowest, highest }: RearFirstDecelerations): string {
+function where({ lowest, highest, states, byDriveAlone }: RearFirstFound): string {
   const [low, high] = [lowest.toFixed(2), highest.toFixed(2)];
-  return low === high ? `at ${low} g` : `from ${low} to ${high} g`;
+  const range = low === high ? `at ${low} g` : `from ${low} to ${high} g`;
+  const drive = byDriveAlone ? ', while the drive regenerates or creeps' : '';
+  return `${range}, ${states.length > 1 ? 'as tested and laden' : stateWords[states[0] ?? 'as-tested']}${drive}`;
 }
+
+const stateWords = { 'as-tested': 'as tested', laden: 'laden' } as const;

@@ -2,8 +2,10 @@ import { Command, Option } from 'commander';
 import type { CheckOptions } from './commands/check-jobs.ts';
 import type { CompareLogsOptions } from './commands/compare-logs.ts';
 import type { FindStopsOptions } from './commands/find-stops.ts';
+import type { LimitJobOptions } from './commands/limit-job.ts';
 import type { NewJobOptions } from './commands/new-job.ts';
 import type { PredictJobOptions } from './commands/predict-job.ts';
+import type { PedalOfJobOptions } from './commands/pedal-of-job.ts';
 import type { ServeJobsOptions } from './commands/serve-jobs.ts';
 import type { ExitCode } from './surface/exit-code.ts';
 import type { Terminal } from './surface/terminal.ts';
@@ -62,6 +64,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     )
     .option('--draws <n>', 'draws behind the intervals')
     .option('--seed <n>', 'seed of the draws')
+    .addOption(sampling())
     .option('--assumed', 'list every assumed value with its reason')
     .addOption(units())
     .addOption(json())
@@ -73,6 +76,59 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end(await (await import('./commands/predict-job.ts')).predictJob(job, options, terminal)),
     );
 
+  program
+    .command('limits <job>')
+    .description('say what holds each set-up back, where the feet go, and what to measure next')
+    .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
+    .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
+    .option(
+      '--set-up <id>',
+      'only this set-up; repeat for more, the first is what the others are set against',
+      collect,
+    )
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .addOption(sampling())
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill limits examples/hill-climb-coupe --set-up as-found'))
+    .action(async (job: string, options: LimitJobOptions) =>
+      end(await (await import('./commands/limit-job.ts')).limitJob(job, options, terminal)),
+    );
+
+  program
+    .command('pedal <job>')
+    .description(
+      'say where the travel of the pedal goes, what a lost circuit leaves, and what a measured pedal tells',
+    )
+    .option('--set-up <id>', 'the set-up (default: the car as found)')
+    .option('--force <force>', 'force of the foot, e.g. "90 lbf"')
+    .option('--deceleration <deceleration>', 'deceleration to give the firmness at, e.g. "0.5 g"')
+    .option(
+      '--measured <points>',
+      'pushes from light to hard: "20 lbf 1.1 in; 40 lbf 1.6 in; …", or a CSV file',
+    )
+    .addOption(
+      new Option(
+        '--engine <state>',
+        'of the measured pushes; off means off and the vacuum pumped out',
+      ).choices(['running', 'off']),
+    )
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText(
+      'after',
+      example(
+        'standstill pedal coupe.yaml --engine off --measured "5 lbf 0.9 in; 10 lbf 1.2 in; 30 lbf 1.6 in; 80 lbf 2.3 in"',
+      ),
+    )
+    .action(async (job: string, options: PedalOfJobOptions) =>
+      end(await (await import('./commands/pedal-of-job.ts')).pedalOfJob(job, options, terminal)),
+    );
   withLogOptions(program.command('stops <logs...>'))
     .description('find the stops in logs (CSV, NMEA 0183)')
     .addOption(units())
@@ -147,6 +203,10 @@ function json(): Option {
 
 function units(): Option {
   return new Option('--units <system>', 'units of the text').choices(['us', 'metric']).default('us');
+}
+
+function sampling(): Option {
+  return new Option('--sampling <how>', 'how the draws are spread').choices(['latin-hypercube', 'sobol']);
 }
 
 function example(line: string): string {

@@ -1,9 +1,7 @@
 import type { UnitSystem } from '@standstill/units';
-import { conditionsFacts, type Job } from '@standstill/workshop';
+import type { Job } from '@standstill/workshop';
 import { predictInThreads } from '../draws/predict-in-threads.ts';
-import { knownOptions } from '../input/known-options.ts';
-import { readCountOption } from '../input/read-count-option.ts';
-import { readQuantityOption } from '../input/read-quantity-option.ts';
+import { readStopOptions, type StopOptions } from '../input/read-stop-options.ts';
 import { requireJob } from '../input/require-job.ts';
 import { jsonText } from '../print/json-text.ts';
 import { predictionText } from '../print/prediction-text.ts';
@@ -12,12 +10,7 @@ import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
 import { wrapText } from '../surface/wrap-text.ts';
 
-export interface PredictJobOptions {
-  readonly speed?: string;
-  readonly pedalForce?: string;
-  readonly setUp?: readonly string[];
-  readonly draws?: string;
-  readonly seed?: string;
+export interface PredictJobOptions extends StopOptions {
   readonly units: UnitSystem;
   readonly assumed?: boolean;
   readonly json?: boolean;
@@ -29,16 +22,10 @@ export async function predictJob(
   options: PredictJobOptions,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const known = knownOptions({
-    speed: readQuantityOption('--speed', options.speed, conditionsFacts.speed),
-    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, conditionsFacts.pedalForce),
-    draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
-    seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),
-    setUps: options.setUp,
-  });
+  const asked = { ...readStopOptions(options), units: options.units };
   const { job } = await requireJob(path);
   for (const id of options.setUp ?? []) requireSetUp(job, id);
-  const prediction = await predictInThreads(job, { ...known, units: options.units }, terminal);
+  const prediction = await predictInThreads(job, asked, terminal);
   const look = { units: options.units, assumed: options.assumed === true };
   if (options.json === true) terminal.out(jsonText(prediction));
   else terminal.out(wrapText(predictionText(prediction, look, terminal), terminal.width));

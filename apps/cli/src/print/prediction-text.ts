@@ -146,7 +146,7 @@ function setUpTable(setUps: readonly SetUpPrediction[], print: QuantityPrinter, 
 }
 
 function differenceLines(
-  { id, against, distance_m, byPart, verdict }: SetUpDifference,
+  { id, against, distance_m, byPart, pairing, verdict }: SetUpDifference,
   { setUps }: Prediction,
   print: QuantityPrinter,
   terminal: Terminal,
@@ -156,7 +156,8 @@ function differenceLines(
   const change = floored ? 'no verdict on distance' : print.difference(distance_m, 'stopping-distance');
   const whole = `${title(id)} against ${title(against)}: ${change}`;
   if (floored) return [terminal.colors.bold(whole), verdict];
-  return [terminal.colors.bold(whole), verdict, ...partTable(byPart, print, terminal)];
+  const paired = pairing === null ? [] : [pairing.sentence];
+  return [terminal.colors.bold(whole), verdict, ...partTable(byPart, print, terminal), ...paired];
 }
 
 /** The split sums to the middle of the difference; parts that buy nothing are named by the verdict. */

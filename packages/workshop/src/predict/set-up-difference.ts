@@ -1,7 +1,9 @@
+import type { UnitSystem } from '@standstill/units';
 import { intervalOf } from '../draws/interval-of.ts';
 import type { Estimate } from '../results/estimate.ts';
 import type { SetUpDifference } from '../results/prediction.ts';
 import type { Figures, FigureName } from './figures.ts';
+import { pairing } from './pairing.ts';
 import type { FigureDraws } from './sample-set-ups.ts';
 
 /** A set-up's figures with the central values and over the draws. */
@@ -19,12 +21,14 @@ export interface Sampling {
  * @param changed - the set-up
  * @param reference - what it is set against
  * @param byPart - which part buys which distance, m
+ * @param units - of the sentence on pairing
  * @returns set-up minus reference: distances and travel in m, force in N
  */
 export function setUpDifference(
   changed: Sampling,
   reference: Sampling,
   byPart: SetUpDifference['byPart'],
+  units: UnitSystem,
 ): Omit<SetUpDifference, 'verdict'> {
   const between = (name: FigureName): Estimate =>
     intervalOf(
@@ -42,6 +46,7 @@ export function setUpDifference(
     pedalTravel_m: between('travel'),
     pedalForceAtLimit_N: reached ? between('forceAtLimit') : null,
     byPart,
+    pairing: pairing(changed.draws.distance, reference.draws.distance, units),
   };
 }
 

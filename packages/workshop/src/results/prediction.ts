@@ -98,6 +98,14 @@ export const setUpDifference = z.strictObject({
   pedalForceAtLimit_N: estimate.nullable(),
   /** Which changed part slots buy which distance: a Shapley split that sums to the whole; central values. */
   byPart: z.array(z.strictObject({ part: z.string(), title: z.string(), distance_m: z.number() })),
+  /** Variance of the difference with the shared inputs drawn once for both, and as if drawn apart; null without draws. */
+  pairing: z
+    .strictObject({
+      pairedVariance_m2: z.number(),
+      unpairedVariance_m2: z.number(),
+      sentence: z.string(),
+    })
+    .nullable(),
   verdict: z.string(),
 });
 
@@ -121,6 +129,8 @@ export const prediction = z.strictObject({
   surface: z.string(),
   draws: z.number().int(),
   seed: z.number().int(),
+  /** How the draws are spread over the uncertain numbers. */
+  sampling: z.enum(['latin-hypercube', 'sobol']),
   setUps: z.array(setUpPrediction),
   differences: z.array(setUpDifference),
   budgets: z.array(stopBudgetResult),

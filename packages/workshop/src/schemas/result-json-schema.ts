@@ -1,10 +1,14 @@
 import { z } from 'zod';
 import { comparison, comparisonRefusal, logRefusal, logReport } from '../results/log-report.ts';
+import { limitsReport } from '../results/limits-report.ts';
+import { pedalReport } from '../results/pedal-report.ts';
 import { prediction } from '../results/prediction.ts';
 import { problem } from '../results/problem.ts';
 
 const results = {
   prediction,
+  'limits-report': limitsReport,
+  'pedal-report': pedalReport,
   'log-report': logReport,
   'log-refusal': logRefusal,
   comparison,

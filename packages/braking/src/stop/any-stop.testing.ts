@@ -21,6 +21,12 @@ const anyAntilock: fc.Arbitrary<Antilock> = fc.oneof(
   }),
 );
 
+/** m: mostly none. */
+const anyWaterDepth = fc.oneof(
+  { weight: 3, arbitrary: fc.constant(0) },
+  { weight: 1, arbitrary: between(0, 0.002) },
+);
+
 /** Pads that rise, hold and fade. */
 const anyFade = fc.tuple(between(0.25, 0.5), between(0.3, 0.6), between(0.1, 0.5));
 
@@ -42,13 +48,15 @@ export const anyStop: fc.Arbitrary<StopInput> = fc
     antilock: anyAntilock,
     fades: fc.tuple(anyFade, anyFade),
     road: anyRoad.map((road) => ({ ...road, grade: road.grade / 2 })),
+    waterDepth: anyWaterDepth,
     foot: fc.record({ force: between(30, 700), rampTime: fc.oneof(fc.constant(0), between(0.02, 1)) }),
     speed: between(3, 60),
     rotorTemperatures: fc.record({ front: between(0, 450), rear: between(0, 450) }),
     lockedWheels: fc.boolean(),
   })
-  .map(({ base, antilock, fades, ...stop }) => ({
+  .map(({ base, antilock, fades, road, waterDepth, ...stop }) => ({
     ...stop,
+    road: { ...road, waterDepth },
     setUp: {
       ...base,
       antilock,
@@ -73,16 +81,21 @@ export const anyUsualStop: fc.Arbitrary<StopInput> = fc
     mass: between(800, 1800),
     peakFriction: between(0.8, 1.2),
     loadSensitivity: between(0, 0.2),
+    waterDepth: anyWaterDepth,
+    drivelineInertia: fc.oneof(fc.constant(0), between(0, 5)),
+    engineDrag: fc.oneof(fc.constant(0), between(0, 120)),
+    frontDriveShare: between(0, 1),
     foot: fc.record({ force: between(80, 500), rampTime: between(0.05, 0.6) }),
     speed: between(10, 45),
     rotorTemperatures: fc.record({ front: between(20, 300), rear: between(20, 300) }),
     lockedWheels: fc.boolean(),
   })
-  .map(({ antilock, mass, peakFriction, loadSensitivity, ...stop }) => {
+  .map(({ antilock, mass, peakFriction, loadSensitivity, waterDepth, ...rest }) => {
+    const { drivelineInertia, engineDrag, frontDriveShare, ...stop } = rest;
     const tire = { ...exampleSetUp.frontTire, peakFriction, loadSensitivity };
-    const car = { ...exampleSetUp.car, mass };
+    const car = { ...exampleSetUp.car, mass, drivelineInertia, engineDrag, frontDriveShare };
     const setUp = { ...exampleSetUp, car, antilock, frontTire: tire, rearTire: tire };
-    return { ...stop, setUp, road: exampleRoad };
+    return { ...stop, setUp, road: { ...exampleRoad, waterDepth } };
   });
 
 /** The same set-up on tires that no brake brings to their limit. */
@@ -95,16 +108,16 @@ export function onStickyTires(setUp: SetUp): SetUp {
   };
 }
 
-/** The same stop without drag, lift, rolling resistance and grade. */
+/** The same stop without drag, lift, rolling resistance, engine drag and grade. */
 export function withoutResistance(stop: StopInput): StopInput {
-  const still = { dragArea: 0, frontLiftArea: 0, rearLiftArea: 0, rollingResistance: 0 };
+  const still = { dragArea: 0, frontLiftArea: 0, rearLiftArea: 0, rollingResistance: 0, engineDrag: 0 };
   const setUp = { ...stop.setUp, car: { ...stop.setUp.car, ...still } };
   return { ...stop, setUp, road: { ...stop.road, grade: 0 } };
 }
 
-/** The same stop on four tires of one constant friction. */
+/** The same stop on a dry road, on four tires of one constant friction. */
 export function onOneFriction(stop: StopInput, friction: number): StopInput {
   const tire = { ...stop.setUp.frontTire, peakFriction: friction, loadSensitivity: 0 };
-  const road = { ...stop.road, surfaceFactor: 1 };
+  const road = { ...stop.road, surfaceFactor: 1, waterDepth: 0 };
   return { ...stop, road, setUp: { ...stop.setUp, frontTire: tire, rearTire: tire } };
 }

@@ -4,9 +4,11 @@ import { padFriction } from '../corner/pad-friction.ts';
 import { coolingCoefficients } from '../heat/cooling/cooling-coefficients.ts';
 import { rotorHeatShare } from '../heat/rotor-heat-share.ts';
 import { RotorState } from '../heat/rotor-state.ts';
+import type { AxleHeat } from '../heat/axle-heat.ts';
 import type { RotorStep } from '../heat/rotor-step.ts';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
+import { WaterGrip } from '../tire/water-grip.ts';
 import type { AxleParts } from './axle-parts.ts';
 
 /** What the wheels of an axle do: follow the brake, be held at their limit by a control, or slide. */
@@ -25,14 +27,16 @@ const anchorReach = 0.03;
  * Source: [gillespie], [power-law-load]
  */
 export class BrakedAxle {
-  readonly heat: RotorState;
+  readonly heat: AxleHeat;
   /** N of road force per Pa above push-out, at pad friction 1. */
   forcePerPressure = 0;
   /** p_0, Pa. */
   pushOutPressure = 0;
-  /** 2 J / r², kg. */
+  /** (2 J + J_d) / r², kg: wheels and what of the driveline turns with them. */
   inertia = 0;
-  /** F_peak = scale · load^exponent; scale in N^(1 − exponent). */
+  /** M_e / r, N at the road by which the engine holds back. */
+  engineForce = 0;
+  /** F_peak = λ_water · scale · load^exponent; scale in N^(1 − exponent). */
   peakScale = 0;
   peakExponent = 1;
   /** 1, twice the lighter tire's peak over the peak of both. */
@@ -46,13 +50,16 @@ export class BrakedAxle {
   load = 0;
   peak = 0;
   peakSlope = 0;
-  /** N that the brake asks of the tires, and its slope, kg. */
+  /** N that brake and engine ask of the tires, and its slope, kg. */
   demand = 0;
   demandSlope = 0;
   /** N that the tires give, and its slope, kg. */
   force = 0;
   forceSlope = 0;
   grip: Grip = 'rolling';
+  /** Whether the tires give what the line pressure asks. */
+  followsPressure = true;
+  readonly water = new WaterGrip();
 
   #padTemperatures: readonly number[] = [];
   #padFrictions: readonly number[] = [];
@@ -60,6 +67,7 @@ export class BrakedAxle {
   #elasticSlip = 0.05;
   #rotorShare = 1;
   #frictionFixed = false;
+  #waterFactor = 1;
   #anchorLoad = 1e-9;
   #anchorPeak = 0;
   #first = 1;
@@ -74,26 +82,37 @@ export class BrakedAxle {
     airTemperature: 20,
   };
 
-  /** @param layers - layers of the rotor's half thickness, 1 */
-  constructor(layers: number) {
-    this.heat = new RotorState(layers);
+  /**
+   * @param layers - layers of the rotor's half thickness, 1
+   * @param heat - what keeps the heat; the rotors alone where left out
+   */
+  constructor(layers: number, heat: AxleHeat = new RotorState(layers)) {
+    this.heat = heat;
   }
 
-  /** Takes on the parts of an axle. */
-  take(parts: AxleParts): void {
+  /** Takes on the parts of an axle, for a stop from `topSpeed`, m/s. */
+  take(parts: AxleParts, topSpeed: number): void {
     const { brake, tire } = parts;
     const radius = requireRange('rolling radius', tire.rollingRadius, 'm', 0.1, 1);
     const pressure = brake.caliper.pushOutPressure + 1e6;
     this.forcePerPressure = (2 * brakeTorque({ brake, pressure, friction: 1 })) / (1e6 * radius);
     this.pushOutPressure = brake.caliper.pushOutPressure;
-    this.inertia =
-      (2 * requireRange('wheel inertia', parts.wheelInertia, 'kg m²', 0, 50)) / (radius * radius);
+    this.#takeTurning(parts, radius);
     this.#takeTire(parts);
+    this.water.take(tire, parts.road, topSpeed);
+    this.standAt(topSpeed);
     this.#padTemperatures = brake.pad.frictionTemperatures;
     this.#padFrictions = brake.pad.frictions;
     this.heat.use(brake);
-    this.#rotorShare = rotorHeatShare(brake);
+    this.#rotorShare = this.heat.sharesHeat ? 1 : rotorHeatShare(brake);
     this.grip = 'rolling';
+  }
+
+  #takeTurning({ wheelInertia, drivelineInertia, engineDrag }: AxleParts, radius: number): void {
+    const wheels = 2 * requireRange('wheel inertia', wheelInertia, 'kg m²', 0, 50);
+    const driveline = requireRange('driveline inertia', drivelineInertia, 'kg m²', 0, 100);
+    this.inertia = (wheels + driveline) / (radius * radius);
+    this.engineForce = requireRange('engine drag', engineDrag, 'N m', 0, 5000) / radius;
   }
 
   #takeTire({ tire, road, leftLoadShare }: AxleParts): void {
@@ -139,6 +158,11 @@ export class BrakedAxle {
     }
   }
 
+  /** Lets the tires stand on the road's water at a speed, m/s; `carry` is to be called next. */
+  standAt(speed: number): void {
+    this.#waterFactor = this.water.factorAt(speed);
+  }
+
   /** Puts a load on the tires, N, with its slope over deceleration, kg. */
   carry(load: number, slope: number): void {
     this.load = load;
@@ -147,15 +171,18 @@ export class BrakedAxle {
       this.peakSlope = 0;
       return;
     }
+    this.peak = this.#waterFactor * this.#dryPeak(load);
+    this.peakSlope = ((this.peakExponent * this.peak) / load) * slope;
+  }
+
+  #dryPeak(load: number): number {
     const off = load / this.#anchorLoad - 1;
     if (off > -anchorReach && off < anchorReach) {
-      this.peak = this.#anchorPeak * (1 + off * (this.#first + off * (this.#second + off * this.#third)));
-    } else {
-      this.peak = this.peakScale * Math.pow(load, this.peakExponent);
-      this.#anchorLoad = load;
-      this.#anchorPeak = this.peak;
+      return this.#anchorPeak * (1 + off * (this.#first + off * (this.#second + off * this.#third)));
     }
-    this.peakSlope = ((this.peakExponent * this.peak) / load) * slope;
+    this.#anchorLoad = load;
+    this.#anchorPeak = this.peakScale * Math.pow(load, this.peakExponent);
+    return this.#anchorPeak;
   }
 
   /** The power law's first three terms around a load; they serve within `anchorReach` of it, to 1e-8. */
@@ -167,11 +194,23 @@ export class BrakedAxle {
     this.#anchorLoad = 1e-9;
   }
 
+  /**
+   * N by which the mean brake force over a step is above the mean of its ends, for line pressures, Pa, at the start, the
+   * middle and the end (Simpson's rule); nothing where the tires do not follow it.
+   */
+  bendOver(startPressure: number, middlePressure: number, endPressure: number): number {
+    if (!this.followsPressure) return 0;
+    const low = this.pushOutPressure;
+    const ends = Math.max(low, startPressure) + Math.max(low, endPressure);
+    const over = Math.max(low, middlePressure) - 0.5 * ends;
+    return (2 / 3) * this.forcePerPressure * this.friction * over;
+  }
+
   /** Presses the pads with a line pressure, Pa, while the car slows at `deceleration`, m/s². */
   press(pressure: number, deceleration: number): void {
     const over = pressure - this.pushOutPressure;
     const brakeSide = over > 0 ? this.forcePerPressure * this.friction * over : 0;
-    this.demand = brakeSide - this.inertia * deceleration;
+    this.demand = brakeSide + this.engineForce - this.inertia * deceleration;
     this.demandSlope = -this.inertia;
   }
 
@@ -179,18 +218,21 @@ export class BrakedAxle {
   give(): void {
     this.force = this.demand;
     this.forceSlope = this.demandSlope;
+    this.followsPressure = true;
   }
 
   /** The tires give a share of their peak, 1. */
   giveShare(share: number): void {
     this.force = share * this.peak;
     this.forceSlope = share * this.peakSlope;
+    this.followsPressure = false;
   }
 
   /** The tires give a part, 1, of what both axles ask, N, with its slope, kg. */
   givePart(part: number, asked: number, slope: number): void {
     this.force = part * asked;
     this.forceSlope = part * slope;
+    this.followsPressure = true;
   }
 
   /** N of brake force per Pa at a line pressure, Pa: nothing below push-out. */
@@ -225,14 +267,35 @@ export class BrakedAxle {
     return this.grip === 'locked' ? this.force : this.force + this.inertia * deceleration;
   }
 
-  /** J of a wheel pair that turns at a speed, m/s; nothing where it is locked. */
+  /**
+   * N of the stopping force that the engine takes at the wheels, while the car slows at `deceleration`, m/s²: its drag, less
+   * its part of what goes into slip, and never more than the tires pass on. The brakes take the rest; nothing where locked.
+   */
+  engineTakes(deceleration: number): number {
+    if (this.engineForce === 0 || this.grip === 'locked') return 0;
+    const stopping = this.stoppingForce(deceleration);
+    const atWheels = stopping - this.slipForce();
+    return stopping > this.engineForce ? (atWheels * this.engineForce) / stopping : atWheels;
+  }
+
+  /** N of the stopping force that the brakes turn into heat, while the car slows at `deceleration`, m/s². */
+  brakesTake(deceleration: number): number {
+    return this.stoppingForce(deceleration) - this.slipForce() - this.engineTakes(deceleration);
+  }
+
+  /** kg, slope of the stopping force over deceleration. */
+  stoppingSlope(): number {
+    return this.grip === 'locked' ? this.forceSlope : this.forceSlope + this.inertia;
+  }
+
+  /** J of a wheel pair and its driveline that turn at a speed, m/s; nothing where they are locked. */
   turningEnergy(speed: number): number {
     return this.grip === 'locked' ? 0 : 0.5 * this.inertia * speed * speed;
   }
 
   /** 1, share of the friction heat that the rotors take. */
   get rotorShare(): number {
-    return this.#rotorShare;
+    return this.#rotorShare * this.heat.rotorShare;
   }
 
   /** Warms the rotors over one step by the brakes' mean power, W, that rises by twice `halfRise` from start to end. */

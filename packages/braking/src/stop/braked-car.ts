@@ -1,3 +1,4 @@
+import type { AxleHeats } from '../heat/axle-heat.ts';
 import { BrakedAxle } from './braked-axle.ts';
 import { CarOnRoad } from './car-on-road.ts';
 import { RearLine } from './rear-line.ts';
@@ -16,7 +17,8 @@ const leastBracket = 1e-9;
  * The car in the quick stop: which deceleration goes with a speed and a line pressure, each axle's tires limiting what
  * the brakes ask under the load that the deceleration itself moves.
  *
- * Equation: m a = Σ F_x + R; F_x = B − (2 J / r²) a while a wheel pair rolls, q F_peak(F_z(a)) while it is held or slides;
+ * Equation: m a = Σ F_x + R; F_x = B + M_e / r − ((2 J + J_d) / r²) a while a wheel pair rolls, q F_peak(F_z(a), v) while it
+ * is held or slides;
  * solved by Newton's method from the deceleration before, kept inside the bracket that its passes have found: where the
  * load on an axle runs out or a valve closes, the slopes jump and Newton's method alone can go round in circles.
  * Assumes: as `axleLoads`; wheels turn at v / r while they roll.
@@ -30,12 +32,25 @@ export class BrakedCar {
   readonly line = new RearLine();
   readonly body = new CarOnRoad();
   readonly keeper: WheelKeeper;
+  /** N, as `bendOver`, of what each axle takes out of the motion of car and wheels; set by `bendOver`. */
+  frontBend = 0;
+  rearBend = 0;
 
-  /** @param layers - layers of each rotor's half thickness, 1 */
-  constructor(layers: number) {
-    this.front = new BrakedAxle(layers);
-    this.rear = new BrakedAxle(layers);
+  /**
+   * @param layers - layers of each rotor's half thickness, 1
+   * @param heats - what keeps the heat of each axle; the rotors alone where left out
+   */
+  constructor(layers: number, heats?: AxleHeats) {
+    this.front = new BrakedAxle(layers, heats?.front);
+    this.rear = new BrakedAxle(layers, heats?.rear);
     this.keeper = new WheelKeeper(this.front, this.rear, this.line);
+  }
+
+  /** Sets what follows from speed, m/s, alone. */
+  standAt(speed: number): void {
+    this.body.standAt(speed);
+    this.front.standAt(speed);
+    this.rear.standAt(speed);
   }
 
   /**
@@ -44,7 +59,7 @@ export class BrakedCar {
    */
   solve(speed: number, pressure: number, guess: number): number {
     const { front, rear, body, keeper } = this;
-    body.standAt(speed);
+    this.standAt(speed);
     let deceleration = guess;
     let low = -Infinity;
     let high = Infinity;
@@ -58,6 +73,7 @@ export class BrakedCar {
       if (isClose || high - low < leastBracket) {
         front.follow(change);
         rear.follow(change);
+        keeper.driver.excess += keeper.driver.excessSlope * change;
         return deceleration + change;
       }
       if (missing > 0) low = deceleration;
@@ -67,5 +83,24 @@ export class BrakedCar {
       deceleration = isTrusted || high - low === Infinity ? next : (low + high) / 2;
     }
     throw new UnsolvedStopError(speed, pressure);
+  }
+
+  /**
+   * m/s² by which the mean deceleration over a step is above the mean of its ends, for front line pressures, Pa, at the
+   * start, the middle and the end of a step whose end has just been solved.
+   *
+   * Equation: b = Σ b_F / (m − Σ ∂F/∂a), b_F by `BrakedAxle.bendOver`.
+   */
+  bendOver(start: number, middle: number, end: number): number {
+    const { front, rear, line, body } = this;
+    this.frontBend = 0;
+    this.rearBend = 0;
+    if (start === end || this.keeper.driver.holds !== 'none') return 0;
+    const frontBend = front.bendOver(start, middle, end);
+    const rearBend = rear.bendOver(line.rearAt(start), line.rearAt(middle), line.rearAt(end));
+    const bend = (frontBend + rearBend) / (body.mass - front.forceSlope - rear.forceSlope);
+    this.frontBend = frontBend + front.stoppingSlope() * bend;
+    this.rearBend = rearBend + rear.stoppingSlope() * bend;
+    return bend;
   }
 }

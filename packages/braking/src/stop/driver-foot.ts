@@ -16,6 +16,8 @@ export class DriverFoot {
   pressure = 0;
   /** N by which the foot's full pressure is past the limit of the axle that is further past it; negative before it. */
   excess = -1;
+  /** Its slope over deceleration, kg. */
+  excessSlope = 0;
   /** The axle that is held at its limit. */
   holds: 'none' | 'front' | 'rear' = 'none';
 
@@ -32,6 +34,10 @@ export class DriverFoot {
     const frontExcess = front.demand - frontShare * front.peak;
     const rearExcess = rearIsLimited ? -Infinity : rear.demand - rearShare * rear.peak;
     this.excess = Math.max(frontExcess, rearExcess);
+    this.excessSlope =
+      frontExcess >= rearExcess
+        ? front.demandSlope - frontShare * front.peakSlope
+        : rear.demandSlope - rearShare * rear.peakSlope;
     front.give();
     if (frontExcess > 0) this.#holdFront(front, rear, line, deceleration, frontShare);
     if (rearIsLimited) return;
@@ -42,9 +48,11 @@ export class DriverFoot {
   #holdFront(front: BrakedAxle, rear: BrakedAxle, line: RearLine, deceleration: number, share: number): void {
     front.giveShare(share);
     const gain = front.forcePerPressure * front.friction;
-    const pressure = front.pushOutPressure + (front.force + front.inertia * deceleration) / gain;
+    const asked = front.force + front.inertia * deceleration - front.engineForce;
+    const pressure = front.pushOutPressure + (asked > 0 ? asked / gain : 0);
     const rearPressure = line.rearAt(pressure);
-    const pressureSlope = ((front.forceSlope + front.inertia) / gain) * line.slopeAt(pressure);
+    const pressureSlope =
+      asked > 0 ? ((front.forceSlope + front.inertia) / gain) * line.slopeAt(pressure) : 0;
     rear.press(rearPressure, deceleration);
     rear.demandSlope += rear.demandRise(rearPressure) * pressureSlope;
     this.pressure = pressure;
@@ -54,9 +62,10 @@ export class DriverFoot {
   #holdRear(front: BrakedAxle, rear: BrakedAxle, line: RearLine, deceleration: number, share: number): void {
     rear.giveShare(share);
     const gain = rear.forcePerPressure * rear.friction;
-    const rearPressure = rear.pushOutPressure + (rear.force + rear.inertia * deceleration) / gain;
+    const asked = rear.force + rear.inertia * deceleration - rear.engineForce;
+    const rearPressure = rear.pushOutPressure + (asked > 0 ? asked / gain : 0);
     const pressure = line.frontFor(rearPressure);
-    const pressureSlope = (rear.forceSlope + rear.inertia) / (gain * line.slopeAt(pressure));
+    const pressureSlope = asked > 0 ? (rear.forceSlope + rear.inertia) / (gain * line.slopeAt(pressure)) : 0;
     front.press(pressure, deceleration);
     front.demandSlope += front.demandRise(pressure) * pressureSlope;
     front.give();

@@ -42,8 +42,8 @@ function loadAxles(input: StopInput, { front, rear }: BrakedCar, warm: boolean):
   const { setUp, road, effectsOff } = input;
   const frontAxle = frontParts(setUp, road);
   const rearAxle = rearParts(setUp, road);
-  front.take(frontAxle);
-  rear.take(rearAxle);
+  front.take(frontAxle, input.speed);
+  rear.take(rearAxle, input.speed);
   const temperatures = input.rotorTemperatures ?? usualPadTemperatures;
   if (warm) front.heat.warmTo(temperatures.front);
   if (warm) rear.heat.warmTo(temperatures.rear);

@@ -5,6 +5,7 @@ import { axleLoads } from '../load/axle-loads.ts';
 import { standardGravity } from '../load/standard-gravity.ts';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { Tire } from '../set-up/tire.ts';
+import { heldWetFactor } from '../tire/held-wet-factor.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
 import type { StopInput } from './stop-input.ts';
 
@@ -90,7 +91,8 @@ function axle(
   which: 'front' | 'rear',
 ): number {
   const { antilock, car } = stop.setUp;
-  const { surfaceFactor } = stop.road;
+  const { road } = stop;
+  const surfaceFactor = road.surfaceFactor * heldWetFactor({ tire, road, speed: Math.max(0, now.speed) });
   const left = car.leftLoadShare;
   const one = (share: number): number => tirePeakForce({ tire, load: share * load, surfaceFactor });
   const peak = one(left) + one(1 - left);
@@ -98,8 +100,11 @@ function axle(
   const friction = padFriction({ pad: brake.pad, temperature });
   const inertia = which === 'front' ? car.frontWheelInertia : car.rearWheelInertia;
   const torque = brakeTorque({ brake, pressure: now[which], friction });
+  const driven = which === 'front' ? car.frontDriveShare : 1 - car.frontDriveShare;
+  const turning = 2 * inertia + driven * car.drivelineInertia;
   const asked =
-    (2 * torque) / tire.rollingRadius - (2 * inertia * now.deceleration) / tire.rollingRadius ** 2;
+    (2 * torque + driven * car.engineDrag) / tire.rollingRadius -
+    (turning * now.deceleration) / tire.rollingRadius ** 2;
   const isActive = antilock.kind === 'threshold' && now.speed > antilock.minimumSpeed;
   const key = which === 'front' ? 'frontHold' : 'rearHold';
   const share = antilock.kind === 'threshold' ? antilock.efficiency : 1;

@@ -39,7 +39,10 @@ function brakeForce({ setUp, foot }: StopInput): number {
 
 function effectiveMass({ car, frontTire, rearTire }: SetUp): number {
   const front = (2 * car.frontWheelInertia) / frontTire.rollingRadius ** 2;
-  return car.mass + front + (2 * car.rearWheelInertia) / rearTire.rollingRadius ** 2;
+  const rear = (2 * car.rearWheelInertia) / rearTire.rollingRadius ** 2;
+  const frontDriven = (car.frontDriveShare * car.drivelineInertia) / frontTire.rollingRadius ** 2;
+  const rearDriven = ((1 - car.frontDriveShare) * car.drivelineInertia) / rearTire.rollingRadius ** 2;
+  return car.mass + front + rear + frontDriven + rearDriven;
 }
 
 /** The same pads, as warm as you like. */
@@ -60,7 +63,7 @@ const torqueLimited = anyStop
       ...stop,
       setUp: { ...setUp, antilock },
       lockedWheels: true,
-      road: { ...stop.road, surfaceFactor: 1 },
+      road: { ...stop.road, surfaceFactor: 1, waterDepth: 0 },
     };
   })
   .filter((stop) => brakeForce(stop) > 500 && brakeForce(stop) < 8 * stop.setUp.car.mass);

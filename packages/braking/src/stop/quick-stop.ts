@@ -25,6 +25,8 @@ export interface StopSummary {
   readonly meanFullyDevelopedDeceleration: number;
   readonly limitedBy: StopLimit;
   readonly cameToRest: boolean;
+  /** True where the road's water was met outside its source's range: faster than 130 km/h, or on less than 1.6 mm of tread. */
+  readonly isBeyondWaterSource: boolean;
   readonly front: StopHeat;
   readonly rear: StopHeat;
   /** J. */
@@ -95,6 +97,7 @@ export function summarize(input: StopInput, march: StopMarch): StopSummary {
     meanFullyDevelopedDeceleration: cameToRest ? betweenGates(input.speed, books) : 0,
     limitedBy: strongestLimit(books.limitedDistances),
     cameToRest,
+    isBeyondWaterSource: car.front.water.isBeyondSource || car.rear.water.isBeyondSource,
     front: { peakInterface: books.frontPeakTemperature, bulkAtRest: car.front.heat.bulkTemperature() },
     rear: { peakInterface: books.rearPeakTemperature, bulkAtRest: car.rear.heat.bulkTemperature() },
     energies: { ...books.ledger },

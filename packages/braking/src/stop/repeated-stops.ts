@@ -1,17 +1,16 @@
 import { requireRange } from '@standstill/numerics';
-import { coolingCoefficients } from '../heat/cooling/cooling-coefficients.ts';
-import type { RotorState } from '../heat/rotor-state.ts';
-import type { RotorStep } from '../heat/rotor-step.ts';
-import { frontParts, rearParts, type AxleParts } from './axle-parts.ts';
-import { summarize, type StopSummary } from './quick-stop.ts';
+import { usualPadTemperatures } from '../balance/pad-temperatures.ts';
+import { ScheduleWalk } from '../schedule/schedule-walk.ts';
+import type { StopSummary } from './quick-stop.ts';
 import type { RotorTemperatures, StopInput } from './stop-input.ts';
-import { StopMarch } from './stop-march.ts';
 
 export interface RepeatedStopsInput extends StopInput {
   /** How many stops. */
   readonly count: number;
   /** s from the first touch of one stop to that of the next. */
   readonly interval: number;
+  /** m/s² at which the speed is regained; `usualRegain` where left out. */
+  readonly regain?: number;
 }
 
 export interface RepeatedStop {
@@ -22,24 +21,29 @@ export interface RepeatedStop {
   readonly stop: StopSummary;
   /** 1, mean deceleration over that of the first stop: below 1 the brakes have faded. */
   readonly shareOfFirst: number;
+  /** °C, mean of the pads at rest. */
+  readonly pads: RotorTemperatures;
+  /** °C, hottest fluid behind the pistons from the first touch to the next one; after the last stop while parked. */
+  readonly fluid: RotorTemperatures;
 }
 
-/** Layers of the rotors' half thickness over a row of stops. */
-const rowLayers = 8;
-/** s, longest step of the cooling between stops. */
-const coolingStep = 2;
+/** m/s² at which a road car regains its speed between stops (assumed). */
+export const usualRegain = 2.5;
+/** s that the car stands after the last stop, its fluid still taking up heat. */
+const soakTime = 900;
 
 /**
- * Answers how a row of equal stops goes, the rotors carrying their heat from one to the next: fade per stop.
+ * Answers how a row of equal stops goes, the brakes carrying their heat from one to the next: fade per stop, and how hot the
+ * fluid gets.
  *
- * Equation: each stop as `quickStop`; between them the rotors cool by conduction, convection at the test speed
- * (`coolingCoefficients`) and radiation, for the interval less the stop.
- * Assumes: the speed is regained at once, so that the whole rest of the interval cools at test speed (a little too
- * much); pads start each stop as warm as the rotor's face; nothing flows into the hat.
+ * Equation: as `ScheduleWalk`: each stop as `quickStop` with the heat of whole corners (`CornerState`); between them the
+ * speed is regained at 2.5 m/s² and held. After the last stop the car stands for 15 minutes.
+ * Assumes: as `ScheduleWalk`. Where the interval is too short for that acceleration, the speed is regained within it all
+ * the same: then the row is driven faster than a car could.
  * Valid: 1 to 200 stops; interval up to an hour. Where a stop does not come to rest, the row ends with it.
  *
- * @param input - as for `quickStop`; count of stops; interval from first touch to first touch, s
- * @returns per stop: its number, temperatures at its start, °C, its summary and its deceleration over the first's
+ * @param input - as for `quickStop`; count of stops; interval from first touch to first touch, s; acceleration, m/s²
+ * @returns per stop: its number, temperatures, °C, its summary and its deceleration over the first's
  * @throws OutOfRangeError where an input cannot be
  * Source: [limpert], [newcomb-spurr]
  * @example
@@ -48,50 +52,28 @@ const coolingStep = 2;
 export function repeatedStops(input: RepeatedStopsInput): readonly RepeatedStop[] {
   const count = requireRange('number of stops', input.count, '', 1, 200);
   const interval = requireRange('interval', input.interval, 's', 0, 3600);
-  const march = new StopMarch(rowLayers);
-  const row: RepeatedStop[] = [];
-  for (let number = 1; number <= count; number += 1) {
-    march.start(input, number === 1);
-    const bulkAtStart = bulkTemperatures(march);
-    march.run();
-    const stop = summarize(input, march);
-    const first = row[0]?.stop ?? stop;
-    row.push({ number, bulkAtStart, stop, shareOfFirst: stop.meanDeceleration / first.meanDeceleration });
-    if (!stop.cameToRest) break;
-    cool(march, input, interval - stop.time);
+  const rate = requireRange('acceleration', input.regain ?? usualRegain, 'm/s²', 0.1, 20);
+  const { foot, speed } = input;
+  const walk = new ScheduleWalk();
+  walk.begin({ ...input, rotorTemperatures: input.rotorTemperatures ?? usualPadTemperatures });
+  const summaries: StopSummary[] = [];
+  while (summaries.length < count && walk.goesOn) {
+    walk.go({ kind: 'stop', from: speed, foot });
+    if (walk.lastSummary !== undefined) summaries.push(walk.lastSummary);
+    if (!walk.goesOn) break;
+    if (summaries.length < count) walk.go({ kind: 'regain', to: speed, rate, interval });
+    else walk.go({ kind: 'parked', time: soakTime });
   }
-  return row;
-}
-
-function bulkTemperatures({ car }: StopMarch): RotorTemperatures {
-  return { front: car.front.heat.bulkTemperature(), rear: car.rear.heat.bulkTemperature() };
-}
-
-function cool({ car }: StopMarch, { setUp, road, speed }: StopInput, duration: number): void {
-  if (duration <= 0) return;
-  coolRotor(car.front.heat, frontParts(setUp, road), speed, duration);
-  coolRotor(car.rear.heat, rearParts(setUp, road), speed, duration);
-}
-
-function coolRotor(
-  heat: RotorState,
-  { brake, tire, road }: AxleParts,
-  speed: number,
-  duration: number,
-): void {
-  const steps = Math.ceil(duration / coolingStep);
-  for (let i = 0; i < steps; i += 1) {
-    const temperature = heat.interfaceTemperature;
-    const { rollingRadius } = tire;
-    const cooling = coolingCoefficients({ rotor: brake.rotor, road, speed, rollingRadius, temperature });
-    const step: RotorStep = {
-      duration: duration / steps,
-      fluxAtStart: 0,
-      fluxAtEnd: 0,
-      faceCoefficient: cooling.face,
-      ventCoefficient: cooling.vent,
-      airTemperature: road.airTemperature,
+  return walk.stopsDone.flatMap(({ number, front, rear, shareOfFirst }, index) => {
+    const stop = summaries[index];
+    if (stop === undefined) return [];
+    return {
+      number,
+      bulkAtStart: { front: front.bulkAtStart, rear: rear.bulkAtStart },
+      stop,
+      shareOfFirst,
+      pads: { front: front.padAtEnd, rear: rear.padAtEnd },
+      fluid: { front: front.fluidPeak, rear: rear.fluidPeak },
     };
-    heat.step(step);
-  }
+  });
 }

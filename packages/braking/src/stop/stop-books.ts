@@ -39,7 +39,10 @@ export class StopBooks {
   #slip = 0;
   #airDrag = 0;
   #rolling = 0;
-  /** J that the brakes took and their rotors have not been given: of motion, and of wheels that have just locked. */
+  #engine = 0;
+  /** J that the brakes of each axle took; what of it their rotors have not been given: of motion, and of wheels that have just locked. */
+  #frontTaken = 0;
+  #rearTaken = 0;
   #frontOwed = 0;
   #rearOwed = 0;
   #frontSpill = 0;
@@ -62,6 +65,8 @@ export class StopBooks {
     this.rearPeakTemperature = rear.heat.interfaceTemperature;
     this.distanceAtHigh = 0;
     this.distanceAtLow = 0;
+    this.#frontTaken = 0;
+    this.#rearTaken = 0;
     this.waitingTime = 0;
     this.#frontOwed = 0;
     this.#rearOwed = 0;
@@ -71,11 +76,10 @@ export class StopBooks {
 
   /** Reads the forces at a node. */
   readNode({ front, rear, body }: BrakedCar, deceleration: number): void {
-    const frontSlip = front.slipForce();
-    const rearSlip = rear.slipForce();
-    this.frontHeat = front.stoppingForce(deceleration) - frontSlip;
-    this.rearHeat = rear.stoppingForce(deceleration) - rearSlip;
-    this.#slip = frontSlip + rearSlip;
+    this.frontHeat = front.brakesTake(deceleration);
+    this.rearHeat = rear.brakesTake(deceleration);
+    this.#slip = front.slipForce() + rear.slipForce();
+    this.#engine = front.engineTakes(deceleration) + rear.engineTakes(deceleration);
     this.#airDrag = body.airDrag;
     this.#rolling = body.rolling;
     this.peakDeceleration = Math.max(this.peakDeceleration, deceleration);
@@ -88,14 +92,16 @@ export class StopBooks {
     const slip = this.#slip;
     const airDrag = this.#airDrag;
     const rolling = this.#rolling;
+    const engine = this.#engine;
     this.readNode(car, step.endDeceleration);
     this.limitedDistances[car.keeper.limit()] += step.distance;
-    ledger.tireSlip += step.work(slip, this.#slip);
-    ledger.airDrag += step.work(airDrag, this.#airDrag);
-    ledger.rolling += step.work(rolling, this.#rolling);
+    ledger.tireSlip += step.work(slip, this.#slip, 0);
+    ledger.airDrag += step.work(airDrag, this.#airDrag, 0);
+    ledger.rolling += step.work(rolling, this.#rolling, 0);
+    ledger.driveline += step.work(engine, this.#engine, 0);
     ledger.climb += step.distance * car.body.climb;
-    const frontWork = step.work(frontHeat, this.frontHeat);
-    const rearWork = step.work(rearHeat, this.rearHeat);
+    const frontWork = step.work(frontHeat, this.frontHeat, car.frontBend);
+    const rearWork = step.work(rearHeat, this.rearHeat, car.rearBend);
     this.#bookBrakes(car, frontWork, rearWork);
     this.#frontOwed += frontWork;
     this.#rearOwed += rearWork;
@@ -111,11 +117,13 @@ export class StopBooks {
   }
 
   #bookBrakes({ front, rear }: BrakedCar, frontEnergy: number, rearEnergy: number): void {
-    const frontRotors = front.rotorShare * frontEnergy;
-    const rearRotors = rear.rotorShare * rearEnergy;
-    this.ledger.frontRotors += frontRotors;
-    this.ledger.rearRotors += rearRotors;
-    this.ledger.pads += frontEnergy - frontRotors + rearEnergy - rearRotors;
+    this.#frontTaken += frontEnergy;
+    this.#rearTaken += rearEnergy;
+    const frontRotors = front.rotorShare * this.#frontTaken;
+    const rearRotors = rear.rotorShare * this.#rearTaken;
+    this.ledger.frontRotors = frontRotors;
+    this.ledger.rearRotors = rearRotors;
+    this.ledger.pads = this.#frontTaken - frontRotors + this.#rearTaken - rearRotors;
   }
 
   /**
@@ -132,10 +140,10 @@ export class StopBooks {
     this.waitingTime += step.duration;
     if (this.waitingTime < shortest && endSpeed > 0) return 0;
     const duration = this.waitingTime;
-    const frontEnd = front.stoppingForce(endDeceleration) - front.slipForce();
-    const rearEnd = rear.stoppingForce(endDeceleration) - rear.slipForce();
-    const frontWork = step.work(this.frontHeat, frontEnd);
-    const rearWork = step.work(this.rearHeat, rearEnd);
+    const frontEnd = front.brakesTake(endDeceleration);
+    const rearEnd = rear.brakesTake(endDeceleration);
+    const frontWork = step.work(this.frontHeat, frontEnd, car.frontBend);
+    const rearWork = step.work(this.rearHeat, rearEnd, car.rearBend);
     const share = endSpeed > 0 ? Math.min(1, duration / lockingTime) : 1;
     const frontGiven = frontWork + this.#frontOwed + share * this.#frontSpill;
     const rearGiven = rearWork + this.#rearOwed + share * this.#rearSpill;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { specificEnthalpy } from '../heat/specific-enthalpy.ts';
 import { standardGravity } from '../load/standard-gravity.ts';
 import type { Rotor } from '../set-up/rotor.ts';
-import type { RotorState } from '../heat/rotor-state.ts';
+import type { AxleHeat } from '../heat/axle-heat.ts';
 import { anyStop } from './any-stop.testing.ts';
 import { quickStop, stopWorkspace } from './quick-stop.ts';
 import type { StopInput } from './stop-input.ts';
@@ -11,12 +11,14 @@ import { traceStop, type StopTrace } from './trace-stop.ts';
 
 const march = stopWorkspace();
 
-/** J of car and turning wheels. */
+/** J of car, turning wheels and driveline. */
 function kineticEnergy({ setUp, speed }: StopInput): number {
   const { car, frontTire, rearTire } = setUp;
-  const front = car.frontWheelInertia / frontTire.rollingRadius ** 2;
-  const rear = car.rearWheelInertia / rearTire.rollingRadius ** 2;
-  return (0.5 * car.mass + front + rear) * speed * speed;
+  const frontDriven = car.frontDriveShare * car.drivelineInertia;
+  const rearDriven = car.drivelineInertia - frontDriven;
+  const front = (2 * car.frontWheelInertia + frontDriven) / frontTire.rollingRadius ** 2;
+  const rear = (2 * car.rearWheelInertia + rearDriven) / rearTire.rollingRadius ** 2;
+  return 0.5 * (car.mass + front + rear) * speed * speed;
 }
 
 /** ∫ F v dt over the trace by the trapezoid rule; a ledger of its own, not the march's. */
@@ -30,7 +32,7 @@ function work(trace: StopTrace, force: (index: number) => number): number {
 }
 
 /** J that the rotors of an axle took up: what they hold more than at the start, and what they lost to the air. */
-function takenUp(heat: RotorState, rotor: Rotor, startTemperature: number): number {
+function takenUp(heat: AxleHeat, rotor: Rotor, startTemperature: number): number {
   const before = rotor.ringMass * specificEnthalpy(rotor, startTemperature);
   return 2 * (heat.energyStored() - before + 2 * heat.sweptArea * heat.lostPerArea);
 }

@@ -1,6 +1,6 @@
 /** Where the energy of motion went, J. */
 export interface StopLedger {
-  /** Car and turning wheels at the first touch. */
+  /** Car, turning wheels and driveline at the first touch. */
   kineticIn: number;
   frontRotors: number;
   rearRotors: number;
@@ -10,6 +10,8 @@ export interface StopLedger {
   tireSlip: number;
   airDrag: number;
   rolling: number;
+  /** What the engine's drag took; the energy of a turning driveline goes where its wheels' goes. */
+  driveline: number;
   /** Positive uphill, negative downhill. */
   climb: number;
 }
@@ -29,6 +31,7 @@ export function emptyLedger(): StopLedger {
     tireSlip: 0,
     airDrag: 0,
     rolling: 0,
+    driveline: 0,
     climb: 0,
   };
 }
@@ -47,5 +50,6 @@ export function clearLedger(ledger: StopLedger): void {
   ledger.tireSlip = 0;
   ledger.airDrag = 0;
   ledger.rolling = 0;
+  ledger.driveline = 0;
   ledger.climb = 0;
 }

@@ -1,4 +1,5 @@
 import { requireRange } from '@standstill/numerics';
+import type { AxleHeats } from '../heat/axle-heat.ts';
 import { BrakedCar } from './braked-car.ts';
 import { loadStop } from './load-stop.ts';
 import { MotionStep } from './motion-step.ts';
@@ -10,8 +11,8 @@ import type { StopInput } from './stop-input.ts';
 export type MarchObserver = (march: StopMarch) => void;
 
 /** Steps over the foot's ramp, over the lag after it, over the speed left, and below the antilock's least speed. */
-const rampSteps = 12;
-const lagSteps = 8;
+const rampSteps = 6;
+const lagSteps = 5;
 const speedSteps = 10;
 const lowSpeedSteps = 2;
 /** Lags after the ramp that are marched by time, and how much longer the last of those steps is than the first. */
@@ -22,9 +23,9 @@ const briskSpeed = 20;
 const mostSlowness = 4;
 /** s from node to node at most, about: over the ramp, and when marching by speed. */
 const longestRampStep = 0.03;
-const longestStep = 0.3;
+const longestStep = 0.25;
 /** s over which the rotors are warmed at once at least; shorter steps wait for each other. */
-const shortestWarming = 0.05;
+const shortestWarming = 0.03;
 /** m/s², under which speed is a poor guide and time a better one: at the start of a step, and at its end. */
 const gentleDeceleration = 0.05;
 const leastDeceleration = 0.01;
@@ -34,8 +35,16 @@ const nearlyRest = 0.05;
 const mostTime = 600;
 /** Relative change of pad friction that makes the end of a step worth solving again. */
 const smallFriction = 2e-4;
-/** Share of the peak, 1, within which a wheel pair is taken to be at it. */
-const smallExcess = 1e-3;
+/** Share of the peak, 1, within which a wheel pair is taken to be at it, and within which that moment is sought. */
+const smallExcess = 1e-4;
+const closeExcess = 2e-5;
+/** Share of the peak, 1, below it where steps are short, lest pads that warm up take wheels past it unseen. */
+const nearExcess = 0.01;
+/** Tries to come that close, and the share of a step, 1, that is not worth one. */
+const mostLooks = 4;
+const leastShare = 1e-6;
+/** N per kg of car: the same where there is hardly any peak. */
+const leastExcess = 1e-6;
 /** Switches of a wheel pair in one stop that are located; beyond them none is looked for. */
 const mostSwitches = 24;
 
@@ -71,16 +80,27 @@ export class StopMarch {
   /** What the step before tells the next: K/s of the faces, m/s³ of the deceleration. */
   #frontRate = 0;
   #rearRate = 0;
+  #frontTurn = 0;
+  #rearTurn = 0;
+  #warmedOver = 0;
   #jerk = 0;
+  /** Pa, front line pressure that the foot asks for, behind its lag: at the present node, and at the end of the step. */
+  #pressure = 0;
+  #endPressure = 0;
   /** N past the peak at the start of the step; which axle lets go next; how often one has. */
   #frontExcess = 0;
   #rearExcess = 0;
   #frontIsNext = true;
+  /** Whether it goes past its limit upwards. */
+  #isRising = true;
   #switches = 0;
 
-  /** @param layers - layers of each rotor's half thickness, 1 */
-  constructor(layers: number) {
-    this.car = new BrakedCar(layers);
+  /**
+   * @param layers - layers of each rotor's half thickness, 1
+   * @param heats - what keeps the heat of each axle; the rotors alone where left out
+   */
+  constructor(layers: number, heats?: AxleHeats) {
+    this.car = new BrakedCar(layers, heats);
   }
 
   /** Takes on a stop and stands at its first touch. With `warm` false the rotors stay as warm as they are. */
@@ -96,6 +116,9 @@ export class StopMarch {
     this.cameToRest = true;
     this.#frontRate = 0;
     this.#rearRate = 0;
+    this.#frontTurn = 0;
+    this.#rearTurn = 0;
+    this.#warmedOver = 0;
     this.#switches = 0;
     this.books.open(this.car, input.speed);
     if (this.#antilockFloor >= input.speed) this.car.keeper.releaseAntilock();
@@ -153,41 +176,82 @@ export class StopMarch {
     const mostSteps = mostTime / longest;
     for (let i = 0; i < mostSteps && this.speed > last; i += 1) {
       const toGo = this.speed - last;
-      const lost = Math.min(widest, this.deceleration * longest);
+      const lost = this.#untilBend(Math.min(widest, this.deceleration * longest));
       if (this.deceleration < gentleDeceleration && lost < toGo) this.#advance(longest, true);
       else this.#advance(toGo < 1.2 * lost ? toGo : lost, false);
     }
     this.cameToRest = this.speed <= last;
   }
 
-  /** One step of `size` (s, or m/s of speed lost), cut where a wheel pair lets go. */
-  #advance(size: number, byTime: boolean): void {
-    let left = size;
-    while (left > 1e-9 * size) {
+  /** m/s of speed to lose in a step, so that it ends where the grip on water bends rather than goes over that. */
+  #untilBend(lost: number): number {
+    const toBend = this.speed - this.car.front.water.bendBelow(this.speed * (1 - 1e-12));
+    return Math.min(lost, toBend);
+  }
+
+  /** One step of `whole` (s, or m/s of speed lost), cut where a wheel pair lets go. */
+  #advance(whole: number, byTime: boolean): void {
+    let left = whole;
+    while (left > 1e-9 * whole) {
       if (!byTime && this.deceleration < (left > nearlyRest ? leastDeceleration : 0)) return;
       this.#tryStep(left, byTime);
       if (!byTime && left > nearlyRest && this.#step.endDeceleration < leastDeceleration) {
         this.#advance(longestStep / this.#refinement, true);
         return;
       }
-      const share = this.#switches < mostSwitches ? this.#shareUntilSwitch() : 1;
+      const size = this.#carefulShare() * left;
+      if (size < left) this.#tryStep(size, byTime);
+      const share = this.#shareUntilSwitch();
       if (share === 1) {
         this.#accept();
-        return;
-      }
-      if (share > 1e-6) {
-        this.#tryStep(share * left, byTime);
+        left -= size;
+      } else if (this.#switches >= mostSwitches) {
         this.#accept();
+        this.#settle();
+        left -= size;
+      } else {
+        left -= this.#goToSwitch(size, byTime, share);
+        this.#switches += 1;
+        if (!this.#wasForeseenTooEarly()) this.#pass();
       }
-      left -= share * left;
-      this.#switches += 1;
-      if (this.#wasForeseenTooEarly()) continue;
-      this.#trip(this.#frontIsNext);
-      this.#settle();
-      if (this.#frontIsNext) this.#frontExcess = Math.max(0, this.#frontExcess);
-      else this.#rearExcess = Math.max(0, this.#rearExcess);
-      this.#observer?.(this);
     }
+  }
+
+  /** Takes the part of a step of `size` after which a wheel pair lets go, about its `share`; answers the size of that part. */
+  #goToSwitch(size: number, byTime: boolean, share: number): number {
+    if (share < leastShare) return share * size;
+    let low = 0;
+    let high = 1;
+    let atLow = this.#excessBefore();
+    let atHigh = this.#excessNow();
+    let at = share;
+    for (let pass = 0; ; pass += 1) {
+      this.#tryStep(at * size, byTime);
+      const excess = this.#excessNow();
+      if (pass === mostLooks || Math.abs(excess) <= this.#slack(closeExcess)) break;
+      if (excess > 0 === atHigh > 0) {
+        high = at;
+        atHigh = excess;
+        if (pass > 0) atLow *= 0.5;
+      } else {
+        low = at;
+        atLow = excess;
+        if (pass > 0) atHigh *= 0.5;
+      }
+      at = low + (high - low) * (atLow / (atLow - atHigh));
+    }
+    this.#accept();
+    return at * size;
+  }
+
+  /** Lets the wheel pair go that is next. */
+  #pass(): void {
+    const { keeper } = this.car;
+    this.#trip(this.#frontIsNext);
+    this.#settle();
+    if (this.#frontIsNext && keeper.frontIsSmooth) this.#frontExcess = 0;
+    if (!this.#frontIsNext && keeper.rearIsSmooth) this.#rearExcess = 0;
+    this.#observer?.(this);
   }
 
   /** Works out a step of `size` (s, or m/s of speed lost) without taking it. */
@@ -198,7 +262,8 @@ export class StopMarch {
     step.startDeceleration = this.deceleration;
     if (byTime) {
       step.duration = size;
-      step.endSpeed = Math.max(0, this.speed - this.deceleration * size);
+      const lost = size * (this.deceleration + 0.5 * size * this.#jerk);
+      step.endSpeed = Math.max(0, this.speed - Math.max(0, lost));
     } else {
       step.endSpeed = this.speed - size;
       const squared = this.deceleration * this.deceleration + 2 * this.#jerk * size;
@@ -212,39 +277,71 @@ export class StopMarch {
   #foreseePads(ahead: number): void {
     const { front, rear } = this.car;
     const since = this.books.waitingTime + ahead;
-    front.warmPads(front.heat.interfaceTemperature + this.#frontRate * since);
-    rear.warmPads(rear.heat.interfaceTemperature + this.#rearRate * since);
+    const half = 0.5 * (since + this.#warmedOver);
+    front.warmPads(front.heat.interfaceTemperature + (this.#frontRate + half * this.#frontTurn) * since);
+    rear.warmPads(rear.heat.interfaceTemperature + (this.#rearRate + half * this.#rearTurn) * since);
   }
 
   /** Finds the deceleration at the end of the step in hand; makes speed and duration fit both its ends. */
   #solveEnd(guess: number): void {
     const step = this.#step;
-    const pressure = this.rise.at(this.time + step.duration);
+    const { duration } = step;
+    const pressure = this.rise.at(this.time + duration);
     step.endDeceleration = this.car.solve(step.endSpeed, pressure, guess);
-    if (this.#byTime) {
-      const sum = step.startDeceleration + step.endDeceleration;
-      step.endSpeed = Math.max(0, step.startSpeed - 0.5 * step.duration * sum);
-    } else {
-      const sum = Math.max(step.startDeceleration + step.endDeceleration, 0.1 * step.startDeceleration);
-      step.duration = (2 * (step.startSpeed - step.endSpeed)) / sum;
-    }
+    const middlePressure = this.rise.at(this.time + 0.5 * duration);
+    step.bend = this.car.bendOver(this.#pressure, middlePressure, pressure);
+    this.#endPressure = pressure;
+    const mean = step.meanDeceleration();
+    if (this.#byTime) step.endSpeed = Math.max(0, step.startSpeed - duration * mean);
+    else step.duration = (step.startSpeed - step.endSpeed) / Math.max(mean, 0.05 * step.startDeceleration);
     step.measure();
   }
 
   /** Share of the tried step, 1, after which the first wheel pair lets go; 1 where none does. */
   #shareUntilSwitch(): number {
     const { keeper } = this.car;
-    const frontShare = shareToZero(this.#frontExcess, keeper.frontExcess(), keeper.frontIsSudden);
-    const rearShare = shareToZero(this.#rearExcess, keeper.rearExcess(), keeper.rearIsSudden);
+    const frontShare = shareToZero(this.#frontExcess, keeper.frontExcess(), keeper.frontIsSmooth);
+    const rearShare = shareToZero(this.#rearExcess, keeper.rearExcess(), keeper.rearIsSmooth);
     this.#frontIsNext = frontShare <= rearShare;
+    this.#isRising = this.#excessBefore() <= this.#excessNow();
     return Math.min(frontShare, rearShare);
   }
 
-  /** Whether the wheel pair that was to let go is clearly below its peak after all, its pads cooler than foreseen. */
+  /** Share of the tried step, 1, that is short enough where a leap of the force is near, for its pads to be known then. */
+  #carefulShare(): number {
+    const { front, rear, keeper } = this.car;
+    const { duration } = this.#step;
+    if (duration < shortestWarming || this.#switches >= mostSwitches) return 1;
+    const nearFront = nearExcess * front.peak;
+    const nearRear = nearExcess * rear.peak;
+    let share = 1;
+    if (keeper.frontIsSudden) share = shareToNear(this.#frontExcess, keeper.frontExcess(), nearFront);
+    if (keeper.rearIsSudden)
+      share = Math.min(share, shareToNear(this.#rearExcess, keeper.rearExcess(), nearRear));
+    if (share === 1) return 1;
+    return Math.min(1, Math.max(share, shortestWarming / duration));
+  }
+
+  /** N that the wheel pair that is next is past its limit: at the present node, and at the end of the step in hand. */
+  #excessBefore(): number {
+    return this.#frontIsNext ? this.#frontExcess : this.#rearExcess;
+  }
+
+  #excessNow(): number {
+    const { keeper } = this.car;
+    return this.#frontIsNext ? keeper.frontExcess() : keeper.rearExcess();
+  }
+
+  /** N, a share of the peak of the wheel pair that is next. */
+  #slack(share: number): number {
+    const { front, rear, body } = this.car;
+    return share * (this.#frontIsNext ? front.peak : rear.peak) + leastExcess * body.mass;
+  }
+
+  /** Whether the wheel pair that was to let go is clearly short of it after all, its pads cooler than foreseen. */
   #wasForeseenTooEarly(): boolean {
-    const { front, rear } = this.car;
-    if (this.#frontIsNext) return this.#frontExcess < -smallExcess * front.peak;
-    return this.#rearExcess < -smallExcess * rear.peak;
+    const past = this.#excessBefore();
+    return (this.#isRising ? past : -past) < -this.#slack(smallExcess);
   }
 
   /** Lets a wheel pair go; the energy of wheels that lock is booked as taken by their brakes. */
@@ -262,6 +359,7 @@ export class StopMarch {
   #settle(): void {
     const { keeper } = this.car;
     const pressure = this.rise.at(this.time);
+    this.#pressure = pressure;
     this.#foreseePads(0);
     for (let pass = 0; pass < 4; pass += 1) {
       this.deceleration = this.car.solve(this.speed, pressure, this.deceleration);
@@ -270,6 +368,8 @@ export class StopMarch {
       else break;
     }
     this.#jerk = 0;
+    this.#frontTurn = 0;
+    this.#rearTurn = 0;
     this.books.readNode(this.car, this.deceleration);
     this.#readExcess();
   }
@@ -288,13 +388,20 @@ export class StopMarch {
     const warmedOver = this.books.warmRotors(step, this.car, shortestWarming / this.#refinement);
     if (warmedOver > 0) {
       this.#correct();
-      this.#frontRate = (front.heat.interfaceTemperature - frontWas) / warmedOver;
-      this.#rearRate = (rear.heat.interfaceTemperature - rearWas) / warmedOver;
+      const frontRate = (front.heat.interfaceTemperature - frontWas) / warmedOver;
+      const rearRate = (rear.heat.interfaceTemperature - rearWas) / warmedOver;
+      const between = 0.5 * (warmedOver + this.#warmedOver);
+      this.#frontTurn = (frontRate - this.#frontRate) / between;
+      this.#rearTurn = (rearRate - this.#rearRate) / between;
+      this.#frontRate = frontRate;
+      this.#rearRate = rearRate;
+      this.#warmedOver = warmedOver;
     }
     this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
     this.books.noteGates(step, this.distance, this.#entrySpeed);
     this.books.book(step, this.car);
     this.time += step.duration;
+    this.#pressure = this.#endPressure;
     this.distance += step.distance;
     this.speed = step.endSpeed;
     this.deceleration = step.endDeceleration;
@@ -319,9 +426,18 @@ function frictionChange(axle: BrakedCar['front']): number {
   return axle.grip === 'rolling' ? Math.abs(axle.friction / foreseen - 1) : 0;
 }
 
-/** Share of a step, 1, at which the straight line from `before` to `after` passes zero upwards; 1 where it does not. */
-function shareToZero(before: number, after: number, isSudden: boolean): number {
+/**
+ * Share of a step, 1, at which the straight line from `before` to `after` passes zero; 1 where it does not. Upwards only,
+ * and at once where it is above already, but for a `smooth` limit, which is passed either way.
+ */
+function shareToZero(before: number, after: number, isSmooth: boolean): number {
+  if (isSmooth) return before * after < 0 ? before / (before - after) : 1;
   if (after <= 0) return 1;
-  if (before < 0) return before / (before - after);
-  return isSudden ? 0 : 1;
+  return before < 0 ? before / (before - after) : 0;
+}
+
+/** Share of a step, 1, at which the straight line from `before` to `after` comes within `near` of zero from below. */
+function shareToNear(before: number, after: number, near: number): number {
+  if (after <= -near || before > 0) return 1;
+  return before < -near ? (before + near) / (before - after) : 0;
 }

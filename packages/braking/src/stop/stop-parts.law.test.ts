@@ -36,7 +36,7 @@ describe('what the quick stop takes from a set-up once', () => {
     const anyLoads = fc.array(between(50, 15_000), { minLength: 1, maxLength: 8 });
     fc.assert(
       fc.property(anySetUp, anyRoad, anyLoads, (setUp, road, loads) => {
-        axle.take(frontParts(setUp, road));
+        axle.take(frontParts(setUp, road), 30);
         const { surfaceFactor } = road;
         const left = setUp.car.leftLoadShare;
         for (const load of loads.flatMap((each) => [each, 1.02 * each, 0.99 * each])) {

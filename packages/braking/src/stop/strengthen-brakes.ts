@@ -10,7 +10,7 @@ const mostFactor = 1e6;
  * off state of the effect `torque`. Brakes that are strong enough stay as they are.
  *
  * Equation: factor = max(1, wanted / asked of each axle); with ideal balance of both axles together; wanted = 1.02
- * (F_peak + 2 J a / r²) at the strongest deceleration, at the speed of the stop and at rest.
+ * (F_peak + (2 J + J_d) a / r²) − M_e / r at the strongest deceleration, at the speed of the stop and at rest.
  * Assumes: friction as at the start. A pressure that would not even push the pads out is taken to push them.
  *
  * @param car - the car, its axles filled; changed in place
@@ -32,15 +32,18 @@ function wantedFactor(car: BrakedCar, frontPressure: number, speed: number): num
   const deceleration = loadAtPeak(car, speed);
   front.press(frontPressure, 0);
   rear.press(line.rearAt(frontPressure), 0);
-  const frontWanted = headRoom * (front.peak + front.inertia * deceleration);
-  const rearWanted = headRoom * (rear.peak + rear.inertia * deceleration);
-  if (car.keeper.balanced) return ratio(frontWanted + rearWanted, front.demand + rear.demand);
-  return Math.max(ratio(frontWanted, front.demand), ratio(rearWanted, rear.demand));
+  const frontWanted = headRoom * (front.peak + front.inertia * deceleration) - front.engineForce;
+  const rearWanted = headRoom * (rear.peak + rear.inertia * deceleration) - rear.engineForce;
+  const frontAsked = front.demand - front.engineForce;
+  const rearAsked = rear.demand - rear.engineForce;
+  if (car.keeper.balanced) return ratio(frontWanted + rearWanted, frontAsked + rearAsked);
+  return Math.max(ratio(frontWanted, frontAsked), ratio(rearWanted, rearAsked));
 }
 
 /** m/s² with both axles at their peak; leaves the axles loaded so. */
-function loadAtPeak({ front, rear, body }: BrakedCar, speed: number): number {
-  body.standAt(speed);
+function loadAtPeak(car: BrakedCar, speed: number): number {
+  const { front, rear, body } = car;
+  car.standAt(speed);
   let deceleration = 0;
   for (let pass = 0; pass < 5; pass += 1) {
     body.weigh(front, rear, deceleration);

@@ -11,7 +11,7 @@ import type { StopLimit } from './stop-limit.ts';
  * (`DriverFoot`), or nobody (wheels past their peak slide until rest).
  *
  * Assumes: as `quickStop`. Antilock and sliding begin with a leap of the force, rear limit and driver with a bend; the
- * march cuts its step there (`frontExcess`, `rearExcess`, `tripFront`, `tripRear`).
+ * march cuts its step there, and where antilock lets go (`frontExcess`, `rearExcess`, `tripFront`, `tripRear`).
  * Source: [common-practice]
  */
 export class WheelKeeper {
@@ -82,14 +82,19 @@ export class WheelKeeper {
     }
   }
 
-  /** N by which the front axle asks more than its limit; −1 where it is past it already. */
+  /**
+   * N by which the front axle asks more than its limit while it rolls, or less than antilock gives while that holds it:
+   * above zero it is to be tripped. −1 where it slides.
+   */
   frontExcess(): number {
     const front = this.#front;
     if (this.kind === 'driver' && !this.balanced) return this.driver.excess;
-    if (front.grip !== 'rolling' && this.frontIsSudden) return -1;
-    const share = this.kind === 'driver' ? this.#share : 1;
+    if (front.grip === 'locked') return -1;
+    const isHeld = front.grip === 'held' && this.kind === 'antilock';
+    const share = this.kind === 'driver' || isHeld ? this.#share : 1;
     const alone = front.demand - share * front.peak;
-    return this.balanced ? alone + this.#rear.demand - share * this.#rear.peak : alone;
+    const excess = this.balanced ? alone + this.#rear.demand - share * this.#rear.peak : alone;
+    return isHeld ? -excess : excess;
   }
 
   /** As `frontExcess`, for the rear axle; balanced axles go together, by `frontExcess`. */
@@ -97,32 +102,49 @@ export class WheelKeeper {
     const rear = this.#rear;
     if (this.balanced) return -1;
     if (this.#rearLimited) return rear.demand - this.#rearLimit() * rear.peak;
-    return this.rearIsSudden && rear.grip === 'rolling' ? rear.demand - rear.peak : -1;
+    if (this.kind === 'driver' || rear.grip === 'locked') return -1;
+    return rear.grip === 'held' ? this.#share * rear.peak - rear.demand : rear.demand - rear.peak;
   }
 
-  /** Whether passing the front limit changes the force in one leap, and not only its slope. */
+  /** Whether the front axle has one limit, passed either way without being tripped, where the force only bends. */
+  get frontIsSmooth(): boolean {
+    return this.kind === 'driver';
+  }
+
+  /** As `frontIsSmooth`, for the rear axle. */
+  get rearIsSmooth(): boolean {
+    return this.kind === 'driver' || this.#rearLimited;
+  }
+
+  /** Whether passing the front limit now changes the force in one leap, and not only its slope. */
   get frontIsSudden(): boolean {
-    return this.kind !== 'driver';
+    return !this.frontIsSmooth && this.#front.grip === 'rolling';
   }
 
   /** As `frontIsSudden`, for the rear axle. */
   get rearIsSudden(): boolean {
-    return this.kind !== 'driver' && !this.#rearLimited;
+    return !this.rearIsSmooth && this.#rear.grip === 'rolling';
   }
 
-  /** Lets the front axle go past its peak: antilock holds it from now on, or it slides. A driver just goes on. */
+  /**
+   * Lets the front axle go past its limit: antilock holds it from now on, or lets it roll again, or it slides. Nothing
+   * happens where it is smooth.
+   */
   tripFront(): void {
-    if (!this.frontIsSudden) return;
-    this.#front.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (this.frontIsSmooth) return;
+    this.#trip(this.#front, 'front lock');
     if (this.balanced) this.#rear.grip = this.#front.grip;
-    if (this.kind !== 'antilock') this.#firstLock ??= 'front lock';
   }
 
   /** As `tripFront`, for the rear axle. */
   tripRear(): void {
-    if (!this.rearIsSudden) return;
-    this.#rear.grip = this.kind === 'antilock' ? 'held' : 'locked';
-    if (this.kind !== 'antilock') this.#firstLock ??= 'rear lock';
+    if (!this.rearIsSmooth) this.#trip(this.#rear, 'rear lock');
+  }
+
+  #trip(axle: BrakedAxle, lock: 'front lock' | 'rear lock'): void {
+    if (axle.grip === 'held') axle.grip = 'rolling';
+    else axle.grip = this.kind === 'antilock' ? 'held' : 'locked';
+    if (axle.grip === 'locked') this.#firstLock ??= lock;
   }
 
   /** Lets held axles roll again where the brakes ask less than the control gives. */

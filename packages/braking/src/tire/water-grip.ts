@@ -18,16 +18,26 @@ const [slow, middle, fast] = waterSpeeds;
 export class WaterGrip {
   /** True where the stop begins faster, or with less tread, than the source has: an end of its table is held there. */
   isBeyondSource = false;
+  /** Whether there is water on the road. */
+  isWet = false;
   #atSlow = 1;
   #atMiddle = 1;
   #atFast = 1;
 
   /** Takes on a tire and a road, for speeds from rest up to `topSpeed`, m/s. Throws where water or tread cannot be. */
   take(tire: Tire, road: Road, topSpeed: number): void {
+    this.isWet = road.waterDepth > 0;
     this.#atSlow = heldWetFactor({ tire, road, speed: slow });
     this.#atMiddle = heldWetFactor({ tire, road, speed: middle });
     this.#atFast = heldWetFactor({ tire, road, speed: fast });
     this.isBeyondSource = isBeyondWaterSource({ tire, road, speed: topSpeed });
+  }
+
+  /** m/s, the next speed below `speed` at which the table bends; 0 where there is none, or no water. */
+  bendBelow(speed: number): number {
+    if (!this.isWet || speed <= slow) return 0;
+    if (speed <= middle) return slow;
+    return speed <= fast ? middle : fast;
   }
 
   /** 1, factor on the dry peak friction at a speed, m/s; 1 on a dry road. */

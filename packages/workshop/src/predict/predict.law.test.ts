@@ -1,18 +1,11 @@
-import { quantityKinds, toUnit, unitsOf } from '@standstill/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawSheet } from '../draws/draw-sheet.ts';
 import { knownsOf } from '../draws/knowns-of.ts';
 import type { JobDocument } from '../job/document/job-document.ts';
-import type { QuantityInput } from '../job/document/quantity-input.ts';
-import { readQuantity } from '../job/document/read-quantity.ts';
 import { exampleJobText } from '../job/example-job.testing.ts';
-import { carFacts } from '../job/facts/car-facts.ts';
-import type { Fact } from '../job/facts/fact.ts';
-import { caliperFacts, padFacts, pedalFacts, rotorFacts } from '../job/facts/part-facts.ts';
-import type { Job } from '../job/job.ts';
 import { readJob } from '../job/reading/read-job.ts';
-import { readJobDocument } from '../job/reading/read-job-document.ts';
+import { respelled, soundJob } from '../job/respelled-job.testing.ts';
 import { predict } from './predict.ts';
 import { sampleSetUps } from './sample-set-ups.ts';
 
@@ -42,7 +35,7 @@ describe('pairing', () => {
       ...document,
       setUps: { ...document.setUps, twin: { title: 'Twin', basedOn: 'as-found' } },
     };
-    const [difference] = predict(jobOf(twin), { draws: 60, setUps: ['as-found', 'twin'] }).differences;
+    const [difference] = predict(soundJob(twin), { draws: 60, setUps: ['as-found', 'twin'] }).differences;
     expect(difference).toMatchObject({
       distance_m: { value: 0, low: 0, high: 0 },
       pedalTravel_m: { value: 0, low: 0, high: 0 },
@@ -70,11 +63,11 @@ describe('draws', () => {
 
   it('hold the central stop, and widen with the spreads', () => {
     const exact = predict(
-      jobOf({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '0 %' } } }),
+      soundJob({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '0 %' } } }),
       { draws: 200 },
     );
     const vague = predict(
-      jobOf({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '6 %' } } }),
+      soundJob({ ...document, car: { ...document.car, frontLoadShare: { value: '53 %', spread: '6 %' } } }),
       { draws: 200 },
     );
     const width = (prediction: typeof exact): number => {
@@ -114,8 +107,8 @@ describe('units', () => {
     const tolerances = agreement(stop);
     fc.assert(
       fc.property(fc.infiniteStream(fc.nat({ max: 1000 })), (picks) => {
-        const other = predict(jobOf(respelled(written, picks)), { draws: 6 });
-        const same = predict(jobOf(written), { draws: 6 });
+        const other = predict(soundJob(respelled(written, picks)), { draws: 6 });
+        const same = predict(soundJob(written), { draws: 6 });
         other.setUps.forEach((setUp, index) => {
           const original = same.setUps[index];
           expect(setUp.limitedBy).toBe(original?.limitedBy);
@@ -140,55 +133,6 @@ function withoutAntilock(written: JobDocument): JobDocument {
 
 function close(value: number, expected: number, tolerance: number): void {
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance * Math.abs(expected));
-}
-
-function jobOf(value: unknown): Job {
-  const reading = readJobDocument(value);
-  if (!reading.ok) throw new Error(reading.problems.map(({ message }) => message).join('\n'));
-  return reading.job;
-}
-
-const factsOfKind: Readonly<Record<string, Readonly<Record<string, Fact>>>> = {
-  pedal: pedalFacts,
-  caliper: caliperFacts,
-  pad: padFacts,
-  rotor: rotorFacts,
-};
-
-/** The job with every stated quantity of car, pedal, calipers, pads and rotors written in a unit picked for it. */
-function respelled(original: JobDocument, picks: Iterator<number>): JobDocument {
-  const parts = Object.fromEntries(
-    Object.entries(original.parts).map(([id, part]) => [
-      id,
-      inOtherUnits(part, factsOfKind[part.kind] ?? {}, picks),
-    ]),
-  );
-  return { ...original, car: inOtherUnits(original.car, carFacts, picks), parts };
-}
-
-function inOtherUnits<T extends object>(
-  values: T,
-  facts: Readonly<Record<string, Fact>>,
-  picks: Iterator<number>,
-): T {
-  const changed = Object.entries(values).map(([key, input]: [string, unknown]) => {
-    const fact = facts[key];
-    return [key, fact === undefined ? input : inOtherUnit(input as QuantityInput, fact, picks)] as const;
-  });
-  return { ...values, ...Object.fromEntries(changed) };
-}
-
-function inOtherUnit(input: QuantityInput, fact: Fact, picks: Iterator<number>): QuantityInput {
-  const reading = readQuantity(input, fact);
-  if (!reading.ok) throw new Error(reading.message);
-  const { dimension } = quantityKinds[fact.kind];
-  const units = unitsOf(dimension);
-  const pick: number = picks.next().value ?? 0;
-  const unit = units[pick % units.length] ?? '';
-  const value = toUnit(reading.value, unit, dimension);
-  const spread =
-    reading.spread === null ? {} : { spread: `${toUnit(reading.spread, unit, dimension)} ${unit}` };
-  return { value, unit: unit === '1' ? '' : unit, origin: reading.origin, ...spread };
 }
 
 function mean(values: Float64Array): number {

@@ -17,6 +17,9 @@ export interface IdealStop {
   readonly time: number;
 }
 
+/** Drag over grip at the start, 1, under which drag changes no digit that counts and its formula would lose them. */
+const negligibleDrag = 1e-13;
+
 /**
  * Answers how far and how long a car goes that uses all of its tires' friction from the first instant to rest: the
  * floor under every real stop.
@@ -37,8 +40,9 @@ export function idealStop({ speed, friction, dragOverMass = 0 }: IdealStopInput)
   requireRange('speed', speed, 'm/s', 0, 150);
   const grip = requireRange('friction', friction, '', 0.01, 5) * standardGravity;
   const drag = requireRange('drag over mass', dragOverMass, '1/m', 0, 1);
-  if (drag === 0) return { distance: (speed * speed) / (2 * grip), time: speed / grip };
+  const dragOverGrip = (drag * speed * speed) / grip;
+  if (dragOverGrip < negligibleDrag) return { distance: (speed * speed) / (2 * grip), time: speed / grip };
   const root = Math.sqrt(drag / grip);
-  const distance = Math.log1p((drag * speed * speed) / grip) / (2 * drag);
+  const distance = Math.log1p(dragOverGrip) / (2 * drag);
   return { distance, time: Math.atan(speed * root) / (grip * root) };
 }

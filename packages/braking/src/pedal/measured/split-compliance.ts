@@ -90,7 +90,7 @@ export function splitCompliance(input: SplitComplianceInput): SplitCompliance {
     requireRange('plugged front corners', frontPlugged, '', 0, 2);
     requireRange('plugged rear corners', rearPlugged, '', 0, 2);
   }
-  const shapes = readings.map((reading) => shapesOf(setUp, reading));
+  const shapes = readings.map((reading) => splitTravels(setUp, reading));
   const names = [...splitParts, 'frontAir', 'rearAir'] as const;
   const priors = names.map((name) =>
     name === 'frontAir' || name === 'rearAir'
@@ -121,16 +121,29 @@ export function splitCompliance(input: SplitComplianceInput): SplitCompliance {
 /** m³ of air behind one unit of its weight: of the size of a good bleed. */
 const airUnit = 1e-6;
 
-type Shapes = Readonly<Record<SplitShare['part'] | 'rise', number>>;
+export type SplitTravels = Readonly<Record<SplitShare['part'] | 'rise', number>>;
 
 /** The hardest reading, with no corner plugged. */
-function hardestOf(setUp: SetUp, readings: readonly PluggedReading[]): Shapes {
+function hardestOf(setUp: SetUp, readings: readonly PluggedReading[]): SplitTravels {
   const hardest = readings.reduce((most, one) => (one.pedalForce > most.pedalForce ? one : most));
-  return shapesOf(setUp, { ...hardest, frontPlugged: 0, rearPlugged: 0 });
+  return splitTravels(setUp, { ...hardest, frontPlugged: 0, rearPlugged: 0 });
 }
 
-/** m at the pedal pad that each part takes by the set-up; of air, for each `airUnit`. */
-function shapesOf(setUp: SetUp, reading: PluggedReading): Shapes {
+/**
+ * Answers how much travel the set-up gives each part at a reading.
+ *
+ * Equation: as `pedalTravel`, part by part and axle by axle; of air, for each cm³ at an axle.
+ * Assumes: as `splitCompliance`.
+ *
+ * @param setUp - the set-up
+ * @param reading - pressures, Pa, force, N, and plugged corners
+ * @returns m at the pedal pad
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [limpert]
+ * @example
+ * splitTravels(exampleSetUp, { ...pedalReading(exampleSetUp, { pedalForce: 200, travel: 0.05 }), frontPlugged: 0, rearPlugged: 0 }).freePlay // => 0.006
+ */
+export function splitTravels(setUp: SetUp, reading: PluggedReading): SplitTravels {
   const { pedal, masterCylinder, frontBrake, rearBrake, fluid } = setUp;
   const rod = travelPerVolume(masterCylinder);
   const full = { ...fluid, trappedAir: 2 * airUnit };

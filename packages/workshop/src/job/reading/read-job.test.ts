@@ -104,7 +104,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'an unknown key',
       changed('runs:', 'wheels: 4\nruns:'),
-      '81:1 unknown-key: "wheels" is not a key known at the top of a job; known here: standstill, title, complaint, notice, car, conditions, parts, setUps, runs',
+      '81:1 unknown-key: "wheels" is not a key known at the top of a job; known here: standstill, title, complaint, notice, car, conditions, parts, setUps, runs, pedalPoints',
     ],
     [
       'a key typed wrong, told once',

@@ -1,0 +1,197 @@
+import type { UnitSystem } from '@standstill/units';
+import type { MeasuredPedal, PedalReport } from '@standstill/workshop';
+import type { Terminal } from '../surface/terminal.ts';
+import { assumedLines, assumedSummary } from './assumed-lines.ts';
+import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { textTable } from './text-table.ts';
+import { warningLines } from './warning-lines.ts';
+
+/** The pedal for a person: the answer, dangers, the push, its parts, failures, what was measured, what was assumed. */
+export function pedalReportText(
+  report: PedalReport,
+  { units, assumed }: { readonly units: UnitSystem; readonly assumed: boolean },
+  terminal: Terminal,
+): string {
+  const print = quantityPrinter(units);
+  const { colors } = terminal;
+  return [
+    [colors.bold(report.sentence)],
+    warningLines(report.warnings, ['danger'], colors),
+    [conditions(report, print)],
+    ...(report.measured === null ? [] : measuredBlocks(report.measured, print, terminal)),
+    [curveTable(report, print, terminal)],
+    [partsTable(report, print, terminal)],
+    [firmnessTable(report, print, terminal)],
+    [failureTable(report, print, terminal), referenceWords(report, print)],
+    pushesLines(report, print, terminal),
+    otherLines(report, print),
+    warningLines(report.warnings, ['caution', 'note'], colors),
+    assumed ? assumedLines(report.assumed, colors) : assumedSummary(report.assumed),
+  ]
+    .filter((block) => block.length > 0)
+    .map((block) => block.join('\n'))
+    .join('\n\n');
+}
+
+function conditions({ job, title, pedalForce_N, draws, seed }: PedalReport, print: QuantityPrinter): string {
+  const force = print.quantity(pedalForce_N, 'force');
+  return `${job}: ${title}, foot at ${force}. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
+}
+
+/** Every fourth point: enough to see the shape. */
+function curveTable({ curve, push }: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
+  const rows = curve
+    .filter((_, index) => index > 0 && index % 4 === 0)
+    .map((point) => [
+      print.quantity(point.pedalForce_N, 'force', 5),
+      print.estimate(point.travel_m, 'travel'),
+      print.estimate(point.frontLinePressure_Pa, 'line-pressure'),
+      print.estimate(point.rearLinePressure_Pa, 'line-pressure'),
+    ]);
+  const share = `Share of the travel used at the end: ${print.estimate(push.travelShare, 'share')}; left at the cylinder: ${print.estimate(push.strokeReserve_m, 'travel')}.`;
+  return `${textTable(['Foot', 'Travel', 'Front line', 'Rear line'], rows, terminal, 'rows')}\n${share}`;
+}
+
+function partsTable({ parts, push }: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
+  const rows = parts
+    .toSorted((a, b) => b.travel_m.value - a.travel_m.value)
+    .map(({ title, travel_m }) => [title, print.estimate(travel_m, 'travel')]);
+  return textTable(
+    ['Where the travel goes', ''],
+    [...rows, ['together', print.estimate(push.travel_m, 'travel')]],
+    terminal,
+  );
+}
+
+function firmnessTable({ firmness }: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
+  const rows = firmness.map(({ deceleration_m_s2, pedalForce_N, firmness_N_m }) => [
+    deceleration_m_s2 === null
+      ? `at ${print.quantity(pedalForce_N.value, 'force')}`
+      : `at ${print.quantity(deceleration_m_s2, 'deceleration')}, ${print.estimate(pedalForce_N, 'force')}`,
+    print.estimate(firmness_N_m, 'stiffness'),
+  ]);
+  return textTable(['Firmness of the pedal', ''], rows, terminal);
+}
+
+type State = Omit<NonNullable<PedalReport['assistLost']>, never>;
+
+function failureTable(report: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
+  const states: (readonly [string, State])[] = report.circuitsLost.map((lost) => [
+    `${lost.title} lost`,
+    lost,
+  ]);
+  if (report.assistLost !== null) states.push(['Assist lost', report.assistLost]);
+  const rows: (readonly [string, (state: State) => string])[] = [
+    ['Force for the reference', (state) => print.estimate(state.pedalForceAtReference_N, 'force')],
+    ['Travel there', (state) => print.estimate(state.travel_m, 'travel')],
+    ['Travel left there', (state) => print.estimate(state.travelLeft_m, 'travel')],
+    ['Has travel up to', (state) => print.estimate(state.pedalForceThere_N, 'force')],
+    ['Front line there', (state) => print.estimate(state.frontLinePressure_Pa, 'line-pressure')],
+    ['Rear line there', (state) => print.estimate(state.rearLinePressure_Pa, 'line-pressure')],
+    ['Deceleration there', (state) => print.estimate(state.deceleration_m_s2, 'deceleration')],
+    ['From 62 mph (100 km/h)', (state) => print.estimate(state.distanceFrom100_m, 'stopping-distance')],
+  ];
+  const cells = rows.map(([label, cell]) => [label, ...states.map(([, state]) => cell(state))]);
+  return textTable(['', ...states.map(([title]) => title)], cells, terminal);
+}
+
+function referenceWords({ reference }: PedalReport, print: QuantityPrinter): string {
+  const deceleration = print.quantity(reference.deceleration_m_s2, 'deceleration');
+  return `The reference is ${deceleration} with no more than ${print.quantity(reference.pedalForce_N, 'force')}: ${reference.source}.`;
+}
+
+function pushesLines(
+  { pushesWithoutEngine, pedalForce_N }: PedalReport,
+  print: QuantityPrinter,
+  terminal: Terminal,
+): string[] {
+  if (pushesWithoutEngine === null) return [];
+  const rows = pushesWithoutEngine.map(({ push, vacuum_Pa, frontLinePressure_Pa, travel_m }) => [
+    String(push),
+    print.estimate(vacuum_Pa, 'vacuum'),
+    print.estimate(frontLinePressure_Pa, 'line-pressure'),
+    print.estimate(travel_m, 'travel'),
+  ]);
+  const head = [
+    `Push of ${print.quantity(pedalForce_N, 'force')}, engine off`,
+    'Vacuum before',
+    'Front line',
+    'Travel',
+  ];
+  return [textTable(head, rows, terminal, 'rows')];
+}
+
+function otherLines(report: PedalReport, print: QuantityPrinter): string[] {
+  const { knockBack_m, hotFluid, fastPush_m, wornPads, boosterRunOut_N } = report;
+  const runOut =
+    boosterRunOut_N === null
+      ? []
+      : [`The booster has given all it has at ${print.estimate(boosterRunOut_N, 'force')}.`];
+  return [
+    ...runOut,
+    `First push after a bend (run-out, bearing play, axle float): ${print.estimate(knockBack_m, 'travel')} more travel, an upper bound.`,
+    `Fluid at ${print.quantity(hotFluid.temperature_C, 'temperature')}: ${print.estimate(hotFluid.extraTravel_m, 'travel')} more. A fast push: ${print.estimate(fastPush_m, 'travel')} less.`,
+    `From these pads to worn ones the calipers take ${print.estimate(wornPads.demand_m3, 'fluid-volume')}; the reservoir has ${print.estimate(wornPads.reservoir_m3, 'fluid-volume')} between its marks.`,
+  ];
+}
+
+function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, terminal: Terminal): string[][] {
+  const engine = measured.engine === 'off' ? 'engine off, vacuum pumped out' : 'engine running';
+  const points = measured.points.map(
+    ({ pedalForce_N, frontLinePressure_Pa, travel_m, expectedTravel_m, plugged, used }) => [
+      print.quantity(pedalForce_N, 'force'),
+      print.quantity(frontLinePressure_Pa, 'line-pressure'),
+      print.quantity(travel_m, 'travel', measured.travelSpread_m),
+      print.quantity(expectedTravel_m, 'travel', measured.travelSpread_m),
+      `${plugged.length > 0 ? `plugged: ${plugged.join(', ')}` : ''}${used ? '' : ' left out'}`.trim(),
+    ],
+  );
+  const found = [
+    [
+      'Offset',
+      print.estimate(measured.offset_m, 'travel'),
+      print.estimate(measured.expectedOffset_m, 'travel'),
+    ],
+    [
+      'Trapped air',
+      print.estimate(measured.air_m3, 'fluid-volume'),
+      print.estimate(measured.expectedAir_m3, 'fluid-volume'),
+    ],
+    [
+      'Compliance',
+      print.estimate(measured.compliance_m3_Pa, 'caliper-stretch'),
+      print.estimate(measured.expectedCompliance_m3_Pa, 'caliper-stretch'),
+    ],
+  ];
+  const split = measured.split.map(({ title, prior_m, posterior_m, narrowing, told }) => [
+    title,
+    print.estimate(prior_m, 'travel'),
+    print.estimate(posterior_m, 'travel'),
+    `${narrowing.toFixed(2)}${told ? '' : ' (not told apart)'}`,
+  ]);
+  const condition = `Condition number of offset, air and compliance: ${rounded(measured.conditionNumber)} (past 100 hardly told apart); of the parts: ${measured.splitConditionNumber === null ? 'without bound' : rounded(measured.splitConditionNumber)}. Scatter over the stated spreads: ${measured.scatter.toFixed(1)}.`;
+  return [
+    [measured.verdict],
+    [
+      textTable(
+        [`Measured, ${engine}`, 'Front line', 'Travel', 'By the parts', ''],
+        points,
+        terminal,
+        'rows',
+      ),
+    ],
+    [textTable(['', 'Measured', 'By the parts of the job'], found, terminal, 'rows'), condition],
+    [
+      textTable(
+        ['Travel at the hardest push', 'Before', 'After', 'Width after/before'],
+        split,
+        terminal,
+        'rows',
+      ),
+    ],
+  ];
+}
+
+function rounded(value: number): string {
+  return value >= 1000 ? value.toExponential(0) : value.toPrecision(2);
+}

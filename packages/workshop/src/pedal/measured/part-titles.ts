@@ -1,0 +1,22 @@
+/** Names of what takes travel, as a person says them. */
+export const partTitles: Readonly<Record<string, string>> = {
+  freePlay: 'free play',
+  flex: 'pedal box and bulkhead',
+  clearance: 'running clearance',
+  caliper: 'calipers',
+  pads: 'pads',
+  hoses: 'hoses',
+  tubes: 'lines',
+  fluid: 'fluid',
+  air: 'trapped air',
+  frontClearance: 'running clearance, front',
+  rearClearance: 'running clearance, rear',
+  frontCalipers: 'calipers, front',
+  rearCalipers: 'calipers, rear',
+  frontPads: 'pads, front',
+  rearPads: 'pads, rear',
+  frontHoses: 'hoses, front',
+  rearHoses: 'hoses, rear',
+  frontAir: 'trapped air, front',
+  rearAir: 'trapped air, rear',
+};

@@ -1,4 +1,5 @@
 import { requireRange } from '@standstill/numerics';
+import type { AxleHeat } from './axle-heat.ts';
 import { kelvinAtZeroCelsius, stefanBoltzmann } from './cooling/radiated-flux.ts';
 import { emptyHeatChain, factorChain, solveChain, type HeatChain } from './heat-chain.ts';
 import { emptyRotorGrid, fillRotorGrid, type RotorGrid } from './rotor-grid.ts';
@@ -26,7 +27,10 @@ const carry = (1 - gamma) / gamma;
  * Allocates nothing after it is made. `use` hands it a rotor, `warmTo` a temperature, `step` a stretch of time.
  * Source: [alexander-1977], [carslaw-jaeger]
  */
-export class RotorState {
+export class RotorState implements AxleHeat {
+  /** False: the flux of a step is the rotor's share. */
+  readonly sharesHeat = false;
+  readonly rotorShare = 1;
   /** °C of each node: the face's layer first, then inwards; a vented rotor's vanes last. */
   readonly temperatures: Float64Array;
   /** °C at the rubbing face. */

@@ -11,7 +11,7 @@ export interface MeanFullStopInput extends FullStopInput {
 export interface MeanFullStop {
   /** m, mean distance; Infinity where one does not come to rest. */
   readonly distance: number;
-  /** m, standard error of that mean: what the control's chance leaves open. */
+  /** m, standard error of that mean: what the control's chance leaves open; Infinity where the distance is. */
   readonly standardError: number;
   /** s. */
   readonly time: number;
@@ -21,6 +21,13 @@ export interface MeanFullStop {
 
 /** The golden section's fraction: its multiples fill 0 to 1 evenly, however many there are. */
 const golden = (Math.sqrt(5) - 1) / 2;
+
+const neverAtRest: MeanFullStop = {
+  distance: Infinity,
+  standardError: Infinity,
+  time: Infinity,
+  efficiency: 0,
+};
 
 /**
  * Answers how far a car with antilock goes on average: a single such stop is chaotic (a hair of speed decides which look of
@@ -39,9 +46,12 @@ const golden = (Math.sqrt(5) - 1) / 2;
  * meanFullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 90, rampTime: 0.2 }, speed: 27.8, stops: 4 }).distance // => 77.3105
  */
 export function meanFullStop(input: MeanFullStopInput, march: FullMarch = fullStopWorkspace()): MeanFullStop {
-  const wanted = Math.round(requireRange('stops of the mean', input.stops, '', 1, 1000));
+  const stops = Math.round(requireRange('stops of the mean', input.stops, '', 1, 1000));
   const { antilock } = input.setUp;
-  const stops = antilock.kind === 'none' && !antilock.electronicRearLimit ? 1 : wanted;
+  if (antilock.kind === 'none' && !antilock.electronicRearLimit) {
+    const { distance, time, efficiency } = fullStop(input, march);
+    return { distance, standardError: 0, time, efficiency };
+  }
   let distance = 0;
   let squares = 0;
   let time = 0;
@@ -49,6 +59,7 @@ export function meanFullStop(input: MeanFullStopInput, march: FullMarch = fullSt
   for (let i = 0; i < stops; i += 1) {
     const place = (i + 0.5) * golden;
     const stop = fullStop({ ...input, controlPhase: place - Math.floor(place) }, march);
+    if (!stop.cameToRest) return neverAtRest;
     const before = distance;
     distance += (stop.distance - before) / (i + 1);
     squares += (stop.distance - before) * (stop.distance - distance);

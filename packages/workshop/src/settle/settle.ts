@@ -6,6 +6,8 @@ import type { Draw } from './draw.ts';
 import { settleAxle } from './settle-axle.ts';
 import { partIn } from './part-in.ts';
 import { settleLaden } from './settle-laden.ts';
+import { settleParking } from './settle-parking.ts';
+import type { Parking } from './settle-parking.ts';
 import { settleFacts } from './settle-facts.ts';
 import { settleAntilock, settleBooster, settleMasterCylinder, settleRearValve } from './settle-hydraulics.ts';
 
@@ -22,6 +24,8 @@ export interface Settled {
   readonly interval: number;
   /** The car with everybody and everything in it; the set-up's own is as tested. */
   readonly ladenCar: Car;
+  /** What holds it when parked; null where nothing is known of it. */
+  readonly parking: Parking | null;
   /** 1, greatest deceleration over g that motors take back; 0 where there are none. */
   readonly regeneration: number;
   /** 1, push over weight of a drive that creeps at idle; 0 where it does not. */
@@ -52,6 +56,7 @@ export function settle(job: Job, setUpId: string, draw: Draw = central, override
   const setUp = settleSetUp(job, jobSetUp, draw, altitude);
   return {
     setUp,
+    parking: settleParking(job, jobSetUp, draw),
     ladenCar: settleLaden(job.car.laden, setUp.car, draw),
     regeneration: job.car.regeneration === null ? 0 : draw(job.car.regeneration),
     creep: job.car.creep === null ? 0 : draw(job.car.creep),

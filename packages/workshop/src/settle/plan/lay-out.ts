@@ -7,6 +7,7 @@ import type { Overrides, Settled } from '../settle.ts';
 import type { Draft } from './draft.ts';
 import { layOutAxle } from './lay-out-axle.ts';
 import { layOutBooster } from './lay-out-booster.ts';
+import { layOutParking } from './lay-out-parking.ts';
 import { layOutLaden } from './lay-out-laden.ts';
 import type { Altitude } from './lay-out-booster.ts';
 import type { Refill } from './refill.ts';
@@ -39,6 +40,7 @@ export function layOut({ job, setUpIds, overrides, refill }: LayOutInput): reado
     const settled: Draft<Settled> = {
       ...draft,
       setUp,
+      parking: layOutParking({ job, setUp: setUpOf(job, id), fresh: draft.parking, refill }),
       ladenCar: shared.one('laden car', () => layOutLaden({ job, car: setUp.car, fresh, refill })),
       road: ground.road,
       foot: ground.foot,

@@ -21,8 +21,10 @@ const jobs: readonly (readonly [name: string, job: Job])[] = [
     ),
   ],
   [
-    'without booster, valve and ABS',
+    'without booster, valve and ABS, with a hand brake on the calipers',
     jobWith(
+      ['parts:\n', 'parts:\n  hand: { kind: parking-brake, title: Hand brake, type: caliper }\n'],
+      ['    rearTire: tires\n', '    rearTire: tires\n    parkingBrake: hand\n'],
       ['booster: booster', 'booster: none'],
       ['rearValve: valve', 'rearValve: none'],
       ['antilock: abs', 'antilock: none'],
@@ -33,11 +35,11 @@ const jobs: readonly (readonly [name: string, job: Job])[] = [
     jobWith(
       [
         '    rearCaliper: rear-caliper\n    rearPad: rear-pad\n    rearRotor: rear-rotor\n',
-        '    rearDrum: drum\n',
+        '    rearDrum: drum\n    parkingBrake: shoes\n',
       ],
       [
         'parts:\n',
-        'parts:\n  drum: { kind: drum, title: Drums, type: simplex, diameter: 9 in, width: 45 mm, cylinderBore: 19 mm }\n',
+        'parts:\n  shoes: { kind: parking-brake, title: Hand brake, type: drum }\n  drum: { kind: drum, title: Drums, type: simplex, diameter: 9 in, width: 45 mm, cylinderBore: 19 mm }\n',
       ],
       [
         '  wheelbase: 96 in\n',

@@ -8,6 +8,7 @@ import { linkProblems } from './docs/link-problems.mjs';
 import { recordProblems } from './docs/record-problems.mjs';
 import { roomTableProblems } from './docs/room-table-problems.mjs';
 import { sourceKeyProblems } from './docs/source-key-problems.mjs';
+import { truthProblems } from './docs/truth-problems.mjs';
 import { root } from './run/root.mjs';
 
 const { rooms } = JSON.parse(readFileSync(join(root, 'tools/rooms.json'), 'utf8'));
@@ -23,6 +24,7 @@ const problems = [
   ...dependencyPageProblems(root),
   ...roomTableProblems(root),
   ...linkProblems(root),
+  ...truthProblems(root),
 ];
 for (const line of problems) console.error(line);
 process.exitCode = problems.length > 0 ? 1 : 0;

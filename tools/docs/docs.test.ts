@@ -10,6 +10,7 @@ import { namesUnit } from './names-unit.mjs';
 import { recordProblems } from './record-problems.mjs';
 import { roomTableProblems } from './room-table-problems.mjs';
 import { sourceKeyProblems } from './source-key-problems.mjs';
+import { truthProblems } from './truth-problems.mjs';
 
 const trees: string[] = [];
 function tree(files: Readonly<Record<string, string>>): string {
@@ -195,4 +196,31 @@ it('finds a table of rooms that says something else than the check', () => {
     'ARCHITECTURE.md:3: logs may import units, not units, braking',
     'ARCHITECTURE.md:1: the room units is not in the table',
   ]);
+});
+
+describe('the page of truths', () => {
+  const head = '| truth | held by | cases | tolerance | not held yet |\n|---|---|---:|---|---|\n';
+  const law = 'fc.assert(property, { numRuns: 500 }); fc.assert(other, { numRuns: 1_000 });';
+  const problems = (rows: string): readonly string[] =>
+    truthProblems(tree({ 'docs/truths.md': `# Truths\n\n${head}${rows}`, 'p/a.law.test.ts': law }));
+
+  it('accepts rows whose test is there and draws what they say', () => {
+    expect(
+      problems('| a | `p/a.law.test.ts` | 500 | x | |\n| b | `p/a.law.test.ts` | 1,000 | x | |\n'),
+    ).toEqual([]);
+    expect(problems('| a | `p/a.law.test.ts` | none: fixed cases | x | |\n')).toEqual([]);
+  });
+
+  it('finds tests that are not there, too few cases, other numbers, rows without a test and no table', () => {
+    const said = [
+      ['| a | `p/b.law.test.ts` | 500 | x | |', 'p/b.law.test.ts is not there'],
+      ['| a | `p/a.law.test.ts` | 100 | x | |', 'has 100 cases; at least 500 are wanted'],
+      ['| a | `p/a.law.test.ts` | many | x | |', 'has NaN cases; at least 500 are wanted'],
+      ['| a | `p/a.law.test.ts` | 600 | x | |', 'p/a.law.test.ts draws 500, 1000, not 600'],
+      ['| a | to come | 500 | x | |', 'names no test'],
+    ] as const;
+    for (const [row, problem] of said)
+      expect(problems(`${row}\n`)).toEqual([`docs/truths.md: 'a': ${problem}`]);
+    expect(problems('')).toEqual(['docs/truths.md: no table of truths']);
+  });
 });

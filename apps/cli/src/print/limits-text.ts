@@ -8,7 +8,7 @@ import type {
 } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
-import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
+import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
 
@@ -53,19 +53,23 @@ function setUpLines(
   print: QuantityPrinter,
   terminal: Terminal,
 ): string[] {
-  const { title, sentence, budget, measureNext } = setUp;
+  const { sentence, budget, sensitivity, measureNext } = setUp;
   const { ideal_m, total_m, shares } = budget;
   const rows: [string, Estimate][] = [
     ['  Least that these tires allow', ideal_m],
     ...shares.map((share): [string, Estimate] => [`  ${share.title}`, share.distance_m]),
     ['  together', total_m],
   ];
-  const cells = rows.map(([label, distance]) => [label, print.estimate(distance, 'stopping-distance')]);
+  const cells = rows.map(([label, distance]) => [
+    label,
+    realMinus(print.estimate(distance, 'stopping-distance')),
+  ]);
   const head = [`  Where the feet go (from ${budget.draws} draws)`, 'distance'];
   return [
-    isFirst ? terminal.colors.bold(title) : sentence,
+    ...(isFirst ? [] : [terminal.colors.bold(sentence)]),
     budget.sentence,
     textTable(head, cells, { ...terminal, width: Infinity }),
+    ...rangeLines(sensitivity),
     ...measureLines(measureNext),
   ];
 }
@@ -83,18 +87,27 @@ function differenceLines(difference: LimitsDifference, print: QuantityPrinter, t
     terminal.colors.bold(sentence),
     ...(cells.length === 0 ? [] : [table]),
     ...(pairing === null ? [] : [pairing.sentence]),
+    ...rangeLines(difference.sensitivity),
     ...measureLines(measureNext),
   ];
 }
 
+/** Share of the variance from which a number is named. */
+const worthNaming = 0.05;
+
+/** Which numbers the width of the interval comes from. */
+function rangeLines({ numbers }: LimitsReport['setUps'][number]['sensitivity']): string[] {
+  const told = numbers.filter(({ total }) => total.value >= worthNaming);
+  if (told.length === 0) return [];
+  const words = told.map(({ title, of, total }) => `${title} (${of}) ${percent(total.value)}`);
+  return [`The width of the range comes from: ${words.join(', ')}.`];
+}
+
 function measureLines(all: readonly MeasureNext[]): string[] {
   if (all.length === 0) return ['No single measurement would narrow this distance much.'];
-  const share = (value: number): string => `${Math.round(100 * Math.max(0, value))} %`;
-  return [
-    'What to measure next, the best first:',
-    ...all.map(
-      ({ sentence, first, total }) =>
-        `  ${sentence} It carries ${share(first.value)} of the variance by itself, ${share(total.value)} with others.`,
-    ),
-  ];
+  return ['What to measure next, the best first:', ...all.map(({ sentence }) => `  ${sentence}`)];
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
 }

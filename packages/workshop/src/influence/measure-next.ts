@@ -31,7 +31,7 @@ const leastTotal = 0.01;
  * Answers what to measure next: for each answer the measurements that would narrow its interval, the best first.
  *
  * Equation: an end of the interval moves towards its middle by the share that the answer's spread loses
- * (`narrowedSpreads`), the number as well known as a measured one of its kind
+ * (`narrowedSpreads`), the number as well known as after `measuredSpread`
  * Assumes: the measurement comes out at what is taken now.
  *
  * @param input - the job, where the spread comes from, the intervals, seed, units of the sentences
@@ -41,26 +41,33 @@ export function measureNext(input: MeasureNextInput): readonly (readonly Measure
   const { found, intervals, seed } = input;
   const { knowns, model, single } = found;
   const surer = knowns.slice(0, single).flatMap((known, index) => {
-    const spread = measuredSpread(known);
+    const measured = measuredSpread(known);
     const total = Math.max(...found.outputs.map(({ indices }) => indices[index]?.total ?? 0));
-    return spread === null || total < leastTotal ? [] : [{ index, spread }];
+    return measured === null || total < leastTotal ? [] : [{ index, ...measured }];
   });
   const kept = narrowedSpreads({ model, knowns, surer, seed });
   return intervals.map((interval, output) =>
     surer
-      .map(({ index }, k) => ({ index, removed: 1 - (kept[k]?.[output] ?? NaN) }))
+      .map(({ index, again }, k) => ({ index, again, removed: 1 - (kept[k]?.[output] ?? NaN) }))
       .filter(({ removed }) => removed >= leastShare)
       .toSorted((a, b) => b.removed - a.removed)
       .slice(0, most)
-      .map(({ index, removed }) => advice(input, output, index, { interval, removed })),
+      .map(({ index, again, removed }) => advice(input, output, index, { interval, removed, again })),
   );
+}
+
+interface Gain {
+  readonly interval: Estimate;
+  /** Share of its width. */
+  readonly removed: number;
+  readonly again: boolean;
 }
 
 function advice(
   { job, found, units }: MeasureNextInput,
   output: number,
   index: number,
-  { interval, removed }: { readonly interval: Estimate; readonly removed: number },
+  { interval, removed, again }: Gain,
 ): MeasureNext {
   const known = found.knowns[index]!;
   const sensitivity = found.outputs[output]?.indices[index];
@@ -83,12 +90,14 @@ function advice(
       ? `it would take ${percent(removed)} off ${before}`
       : `it would narrow ${before} down to ${after}`;
   const what = lowered(known.fact.title.replace(/ \(.*\)$/u, ''));
-  const sentence = `Measure the ${what} of ${owner.words}: ${gain}.`;
+  const how = again ? ' again and take the mean' : '';
+  const sentence = `Measure the ${what} of ${owner.words}${how}: ${gain}.`;
   return {
     path: known.path,
     title: known.fact.title,
     of: owner.title,
     origin: known.origin,
+    again,
     first: estimateOf(sensitivity?.first, sensitivity?.firstInterval),
     total: estimateOf(sensitivity?.total, sensitivity?.totalInterval),
     intervalRemovedShare: removed,

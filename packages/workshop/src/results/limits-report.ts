@@ -14,6 +14,8 @@ export const measureNext = z.strictObject({
   /** What it is a number of: the car, the road, a part. */
   of: z.string(),
   origin: z.enum(['measured', 'specified', 'assumed']),
+  /** True where it is measured already, and the mean of two measurements is what narrows the interval. */
+  again: z.boolean(),
   /** First-order index: share of the variance that knowing it exactly would take away, on average. */
   first: estimate,
   /** Total index: share of the variance that it takes part in. */

@@ -70,7 +70,7 @@ async function buildBarePage() {
 
 function workerBytes(outDir) {
   const folder = join(outDir, 'assets');
-  const file = readdirSync(folder).find((name) => /worker.*\.js$/.test(name));
+  const file = readdirSync(folder).find((name) => /physics-worker.*\.js$/.test(name));
   if (file === undefined) throw new Error('The build has no worker.');
   return gzipSync(readFileSync(join(folder, file)), { level: 9 }).length;
 }

@@ -2,11 +2,13 @@ import {
   compareRuns,
   newJobDocument,
   predict,
+  predictionFrom,
+  predictionRequest,
   printFillings,
   readJobDocument,
   reportLog,
 } from '@standstill/workshop';
-import type { AskKind, Asks, JobRead, Predicted, Request, Response } from './protocol.ts';
+import type { AskKind, Asks, JobRead, Predicted, PredictionOpened, Request, Response } from './protocol.ts';
 
 type Answers = { readonly [K in AskKind]: (ask: Asks[K]['ask']) => Asks[K]['answer'] };
 
@@ -14,6 +16,8 @@ const answers: Answers = {
   'new-job': ({ title }) => newJobDocument(title),
   'read-job': (ask) => readJob(ask),
   predict: (ask) => predictJob(ask),
+  'open-prediction': (ask) => openPrediction(ask),
+  'finish-prediction': ({ job, options, drawn }) => predictionFrom(job, options, drawn),
   'report-log': ({ name, content, options }) => reportLog({ name, content }, options),
   compare: (ask) => compareRuns(ask),
 };
@@ -24,10 +28,17 @@ function readJob({ document, units }: Asks['read-job']['ask']): JobRead {
   return { ok: true, job: reading.job, assumed: printFillings(reading.job.fillings, units) };
 }
 
-function predictJob({ document, units, setUps }: Asks['predict']['ask']): Predicted {
+function predictJob(ask: Asks['predict']['ask']): Predicted {
+  const opened = openPrediction(ask);
+  return opened.ok ? { ok: true, prediction: predict(opened.job, opened.options) } : opened;
+}
+
+function openPrediction({ document, units, setUps }: Asks['predict']['ask']): PredictionOpened {
   const reading = readJobDocument(document);
   if (!reading.ok) return reading;
-  return { ok: true, prediction: predict(reading.job, setUps ? { units, setUps } : { units }) };
+  const { job } = reading;
+  const options = setUps ? { units, setUps } : { units };
+  return { ok: true, job, options, request: predictionRequest(job, options) };
 }
 
 function answer<K extends AskKind>({ kind, ask }: Request<K>): Response<K> {

@@ -4,10 +4,13 @@ import type {
   CompareRunsInput,
   Comparison,
   ComparisonRefusal,
+  DrawRequest,
+  DrawnRange,
   Job,
   JobDocument,
   LogRefusal,
   LogReport,
+  PredictOptions,
   Prediction,
   Problem,
   ReportLogOptions,
@@ -21,6 +24,16 @@ export type JobRead =
 /** A job predicted, or every mistake that stands in the way. */
 export type Predicted =
   | { readonly ok: true; readonly prediction: Prediction }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A prediction opened: the draws that it stands on, to be drawn by all workers; or every mistake in the way. */
+export type PredictionOpened =
+  | {
+      readonly ok: true;
+      readonly job: Job;
+      readonly options: PredictOptions;
+      readonly request: DrawRequest;
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Everything the worker can be asked, with its answer. */
@@ -37,6 +50,14 @@ export interface Asks {
       readonly setUps?: readonly string[];
     };
     readonly answer: Predicted;
+  };
+  readonly 'open-prediction': {
+    readonly ask: Asks['predict']['ask'];
+    readonly answer: PredictionOpened;
+  };
+  readonly 'finish-prediction': {
+    readonly ask: { readonly job: Job; readonly options: PredictOptions; readonly drawn: DrawnRange };
+    readonly answer: Prediction;
   };
   readonly 'report-log': {
     readonly ask: { readonly name: string; readonly content: Uint8Array; readonly options: ReportLogOptions };

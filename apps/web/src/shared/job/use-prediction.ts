@@ -1,7 +1,8 @@
 import { keepPreviousData, useQuery, type UseQueryResult } from '@tanstack/react-query';
 import type { Predicted } from '../../worker/protocol.ts';
 import { useUnits } from '../units/unit-choice.tsx';
-import { ask } from '../worker/ask.ts';
+import { showDrawProgress } from '../worker/draw-progress.ts';
+import { predictOnWorkers } from '../worker/predict-on-workers.ts';
 import { identity } from './identity.ts';
 import { useJobPart } from './job-context.ts';
 
@@ -15,7 +16,9 @@ export function usePrediction(setUps?: readonly string[]): UseQueryResult<Predic
   return useQuery({
     queryKey: ['prediction', identity(document), units, setUps ?? 'all'],
     queryFn: ({ signal }) =>
-      ask('predict', setUps ? { document, units, setUps } : { document, units }, signal),
+      predictOnWorkers(setUps ? { document, units, setUps } : { document, units }, signal, (done, of) =>
+        showDrawProgress({ done, of }),
+      ).finally(() => showDrawProgress(null)),
     placeholderData: keepPreviousData,
     staleTime: Infinity,
     retry: false,

@@ -4,6 +4,7 @@ import type { UseQueryResult } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { Predicted } from '../../worker/protocol.ts';
 import { useJobPart } from '../job/job-context.ts';
+import { useDrawProgress } from '../worker/draw-progress.ts';
 import { Lead } from './lead.tsx';
 import { PageHead } from './page-head.tsx';
 import { PrintCaveat } from './print-caveat.tsx';
@@ -25,7 +26,13 @@ export function PredictionPage({ title, question, query, answer, children }: Pre
   return (
     <>
       <PageHead title={title} question={question}>
-        {prediction ? <Lead text={answer(prediction)} /> : <p className="waiting">{firstWords(query)}</p>}
+        {prediction ? (
+          <Lead text={answer(prediction)} />
+        ) : (
+          <p className="waiting">
+            <FirstWords query={query} />
+          </p>
+        )}
         {isPlaceholderData && (
           <p className="small soft" role="status">
             Computing again after your change …
@@ -40,9 +47,11 @@ export function PredictionPage({ title, question, query, answer, children }: Pre
   );
 }
 
-function firstWords({ error, data }: UseQueryResult<Predicted>): string {
+function FirstWords({ query: { error, data } }: { readonly query: UseQueryResult<Predicted> }) {
+  const progress = useDrawProgress();
   if (error) return 'No answer.';
-  return data ? 'No answer yet: the job has mistakes.' : 'Computing …';
+  if (data) return 'No answer yet: the job has mistakes.';
+  return progress === null ? 'Computing …' : `Computing … ${progress.done} of ${progress.of} draws`;
 }
 
 function InTheWay({ problems }: { readonly problems: readonly Problem[] }) {

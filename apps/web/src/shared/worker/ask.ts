@@ -9,6 +9,8 @@ const laneOf: Readonly<Record<AskKind, keyof typeof lanes>> = {
   'read-job': 'quick',
   'report-log': 'quick',
   predict: 'long',
+  'open-prediction': 'long',
+  'finish-prediction': 'long',
   compare: 'long',
 };
 

@@ -73,13 +73,11 @@ function settledAnew(
   const columns = new Map(knowns.map(({ path }, column) => [path, column]));
   const settled = setUpIds.map((id) => settle(job, id, undefined, overrides));
   const fill = (values: Float64Array, stride: number, place: number): void => {
-    setUpIds.forEach((id, index) => {
-      const draw = ({ path, value }: Known): number => {
-        const column = columns.get(path);
-        return column === undefined ? value : values[column * stride + place]!;
-      };
-      settled[index] = settle(job, id, draw, overrides);
-    });
+    const draw = ({ path, value }: Known): number => {
+      const column = columns.get(path);
+      return column === undefined ? value : values[column * stride + place]!;
+    };
+    setUpIds.forEach((id, index) => (settled[index] = settle(job, id, draw, overrides)));
   };
   return { settled, fill, isInPlace: false };
 }

@@ -1,11 +1,8 @@
 import { drivenForces } from '@standstill/braking';
 import type { DrivenForces, SetUp } from '@standstill/braking';
 import type { Settled } from '../settle/settle.ts';
-
-/** The two states of a car that its balance is looked at in: with the job's test mass, and with everything in it. */
-export const loadStates = ['as-tested', 'laden'] as const;
-
-export type LoadState = (typeof loadStates)[number];
+import { loadStates } from './load-state.ts';
+import type { LoadState } from './load-state.ts';
 
 /** One state of the car and of its drive. */
 export interface LoadLook {

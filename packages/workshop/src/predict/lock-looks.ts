@@ -1,4 +1,4 @@
-import { lockOrder, padFriction, rearFirstDecelerations } from '@standstill/braking';
+import { lockOrder, padFriction, rearFirstDecelerations, undriven } from '@standstill/braking';
 import type {
   LockOrder,
   PadTemperatures,
@@ -7,8 +7,10 @@ import type {
   Road,
 } from '@standstill/braking';
 import type { Settled } from '../settle/settle.ts';
-import { loadLooks, loadStates } from './load-looks.ts';
-import type { LoadState } from './load-looks.ts';
+import { loadLooks } from './load-looks.ts';
+import type { LoadLook } from './load-looks.ts';
+import { loadStates } from './load-state.ts';
+import type { LoadState } from './load-state.ts';
 
 /** Roads on which a draw is looked at for a rear-first lock, as shares of the grippiest one that the tires may meet. */
 const roads = [0.35, 0.7, 1] as const;
@@ -25,17 +27,22 @@ function speedsOf({ speed }: Settled): readonly number[] {
   return [0, speed];
 }
 
+/** A state of load and drive. */
+type Look = Pick<LoadLook, 'setUp'> & Partial<Pick<LoadLook, 'driven'>>;
+
 /**
  * Lock order on the road asked about, ABS and EBD taken as failed: the worse of standstill and test speed, which is the
  * one with the rear first, else the one that locks at less deceleration.
  *
  * @param settled - the set-up and its question
+ * @param looks - states of load and drive, of which the worst is taken; the plain one as tested where left out
  * @returns the lock order
  */
-export function worseLockOrder(settled: Settled): LockOrder {
-  const { setUp, road } = settled;
-  const orders = speedsOf(settled).map((speed) =>
-    lockOrder({ setUp, road, speed, padTemperatures: startPads(settled) }),
+export function worseLockOrder(settled: Settled, looks: readonly Look[] = [settled]): LockOrder {
+  const { road } = settled;
+  const padTemperatures = startPads(settled);
+  const orders = looks.flatMap(({ setUp, driven = undriven }) =>
+    speedsOf(settled).map((speed) => lockOrder({ setUp, road, speed, driven, padTemperatures })),
   );
   return orders.reduce((worse, other) => (isWorse(other, worse) ? other : worse));
 }
@@ -51,9 +58,13 @@ export function coldPads({ road: { airTemperature } }: Settled): PadTemperatures
 }
 
 /** True where the rear locks first with pads of these temperatures on some road up to dry grip, slow or fast, loaded or not. */
-export function rearFirstWith(settled: Settled, padTemperatures: PadTemperatures): boolean {
+export function rearFirstWith(
+  settled: Settled,
+  padTemperatures: PadTemperatures,
+  states: readonly LoadState[] = loadStates,
+): boolean {
   const road = grippiest(settled);
-  return loadLooks(settled).some(({ setUp, driven }) =>
+  return loadLooks(settled, states).some(({ setUp, driven }) =>
     speedsOf(settled).some((speed) =>
       roads.some((share) => {
         const surfaceFactor = share * road.surfaceFactor;
@@ -76,11 +87,16 @@ export interface RearFirstFound extends RearFirstDecelerations {
  *
  * @param settled - the set-up and its question
  * @param padTemperatures - °C, each axle's own
+ * @param states - which states of load
  * @returns least and greatest deceleration over g with the rear first, and the states; null where there is none
  */
-export function rearFirstRange(settled: Settled, padTemperatures: PadTemperatures): RearFirstFound | null {
+export function rearFirstRange(
+  settled: Settled,
+  padTemperatures: PadTemperatures,
+  states: readonly LoadState[] = loadStates,
+): RearFirstFound | null {
   const road = grippiest(settled);
-  const found = loadLooks(settled).flatMap(({ state, setUp, driven, byDrive }) =>
+  const found = loadLooks(settled, states).flatMap(({ state, setUp, driven, byDrive }) =>
     speedsOf(settled).flatMap((speed) => {
       const range = rearFirstDecelerations({ setUp, road, speed, driven, padTemperatures });
       return range === null ? [] : [{ ...range, state, byDrive }];

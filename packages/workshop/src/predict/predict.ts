@@ -4,7 +4,8 @@ import { drawRange } from '../draws/draw-range.ts';
 import type { DrawRequest } from '../draws/draw-request.ts';
 import type { DrawSampling } from '../draws/draw-sampling.ts';
 import type { DrawnRange } from '../draws/drawn-range.ts';
-import type { Job, JobSetUp } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
+import { chosenSetUps } from '../job/chosen-set-ups.ts';
 import { printFillings } from '../job/print-fillings.ts';
 import type { Prediction } from '../results/prediction.ts';
 import type { Warning } from '../results/warning.ts';
@@ -153,17 +154,6 @@ function checkOverrides({ speed, pedalForce }: PredictOptions): void {
 function longestStop(cases: readonly Case[]): number {
   const sound = cases.filter(({ prediction }) => !prediction.pedalBottoms);
   return Math.max(0, ...sound.map(({ prediction }) => prediction.time_s.value));
-}
-
-/** As asked, else all with the car as found first. */
-function chosenSetUps(job: Job, ids: readonly string[] | undefined): readonly JobSetUp[] {
-  if (ids === undefined)
-    return job.setUps.toSorted((a, b) => Number(a.basedOn !== null) - Number(b.basedOn !== null));
-  return ids.map((id) => {
-    const found = job.setUps.find((setUp) => setUp.id === id);
-    if (found === undefined) throw new RangeError(`the job has no set-up "${id}"`);
-    return found;
-  });
 }
 
 function changeOf(reference: Case, changed: Case, wet: boolean, units: UnitSystem): VerdictInput {

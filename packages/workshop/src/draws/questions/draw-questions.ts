@@ -1,3 +1,4 @@
+import { balanceFigures } from '../../balance/balance-figures.ts';
 import { figureNames } from '../../predict/figures.ts';
 
 /** What is asked of every draw of every set-up. */
@@ -16,6 +17,8 @@ export const drawQuestions = {
   distance: { figures: ['distance'], rangeLength: 1000 },
   /** The same by the full stop, with every wheel's slip. */
   'full-distance': { figures: ['distance'], rangeLength: 50 },
+  /** Everything that a balance report says of a set-up. */
+  balance: { figures: balanceFigures, rangeLength: 50 },
 } as const satisfies Readonly<Record<string, DrawQuestion>>;
 
 export type DrawQuestionName = keyof typeof drawQuestions;

@@ -8,10 +8,9 @@
 #include <time.h>
 
 enum { SPEED, DISTANCE, PITCH, PITCH_RATE, MASTER, FOOT, WHEEL, SLIP = 10, PRESSURE = 14, SIZE = 18 };
-enum { FOLLOW, DUMP, HOLD, BUILD };
 enum { IDLE, DUMPING, HOLDING, FAST, SLOW };
-enum { LAYERS = 6, NODES = LAYERS + 1, PIECES = 320, TABLE = 2 * (PIECES + 2), PADS = 16, WORKS = 10 };
-enum { STEPS_PER_LOOK = 3, LOOKS_PER_WARMING = 4 };
+enum { LAYERS = 6, NODES = LAYERS + 1, PIECES = 320, TABLE = 4 * (PIECES + 1), PADS = 16, WORKS = 10 };
+enum { STEPS_PER_LOOK = 3, LOOKS_PER_WARMING = 6 };
 
 static const double kelvin = 273.15, stefan_boltzmann = 5.670374419e-8;
 
@@ -19,11 +18,11 @@ static const double kelvin = 273.15, stefan_boltzmann = 5.670374419e-8;
 static double entry, period;
 static double mass, front_still, rear_still, front_lift, rear_lift, drag, rolling_share, climb, transfer;
 static double pitch_rate, pitch_damping, pitch_carry, pitch_lead;
-static double load_share[4], radius[4], inertia[4], relaxation[4], gain[4], push_out[4], engine_drag[4], scale[4], power[4];
+static double load_share[4], radius[4], per_inertia[4], per_relaxation[4], gain[4], push_out[4], engine_drag[4], scale[4], power[4];
 static double curve[2][TABLE];
 static double booster_lag, quickness[2], dump_quickness, line_ratio, line_knee, line_slope;
 static double foot_force, ramp_time, rod_share, cylinder_gain, assist_start, assist_slope, assist_limit;
-static double slip_threshold, rim_threshold, slip_floor, fast_share, build_time, least_speed, fast_time, matched_rim;
+static double slip_threshold, rim_threshold, slip_floor, fast_share, build_time, least_speed, fast_time, matched_rim, alert_share;
 static int nodes[2], pad_points[2];
 static double node_mass[2][NODES], conductance[2][NODES], vent_share[2][NODES];
 static double face_resistance[2], area[2], heat_0[2], heat_1[2], radiating[2], uncovered[2], rotor_share[2];
@@ -34,11 +33,11 @@ static double pad_at[2][PADS], pad_friction[2][PADS];
 static double state[SIZE], next_state[SIZE], k1[SIZE], k2[SIZE], k3[SIZE], k4[SIZE], between[SIZE];
 static double now, speed, deceleration, air, rolling;
 static double friction[4], friction_rate[4], friction_time;
-static double forces[4], torques[4], peaks[4], anchor_load[4], anchor_peak[4];
-static int mode[4], phase[4], active;
-static double build_rate[4], mark[4], seen[4], rim[4];
-static double temperature[4][NODES], enthalpy[4][NODES], face[4], waiting[4], warmed_at;
-static double work_now[WORKS], work_before[WORKS], works[WORKS];
+static double forces[4], torques[4], per_anchor[4], anchor_peak[4], from_line[4], from_own[4], most_rate[4];
+static int phase[4], active;
+static double mark[4], seen[4], rim[4];
+static double temperature[4][NODES], enthalpy[4][NODES], face[4], given[4], warmed_at;
+static double last_power[WORKS], works[WORKS];
 
 static double number(void) {
   double value;
@@ -54,13 +53,13 @@ static void read_all(void) {
   double *single[] = { &entry, &period, &mass, &front_still, &rear_still, &front_lift, &rear_lift, &drag, &rolling_share,
     &climb, &transfer, &pitch_rate, &pitch_damping, &pitch_carry, &pitch_lead };
   for (size_t i = 0; i < sizeof single / sizeof *single; i += 1) *single[i] = number();
-  double *wheels[] = { load_share, radius, inertia, relaxation, gain, push_out, engine_drag, scale, power };
+  double *wheels[] = { load_share, radius, per_inertia, per_relaxation, gain, push_out, engine_drag, scale, power };
   for (size_t i = 0; i < sizeof wheels / sizeof *wheels; i += 1) numbers(wheels[i], 4);
   numbers(curve[0], TABLE);
   numbers(curve[1], TABLE);
   double *more[] = { &booster_lag, &quickness[0], &quickness[1], &dump_quickness, &line_ratio, &line_knee, &line_slope,
     &foot_force, &ramp_time, &rod_share, &cylinder_gain, &assist_start, &assist_slope, &assist_limit, &slip_threshold,
-    &rim_threshold, &slip_floor, &fast_share, &build_time, &least_speed, &fast_time, &matched_rim, &air_temperature };
+    &rim_threshold, &slip_floor, &fast_share, &build_time, &least_speed, &fast_time, &matched_rim, &alert_share, &air_temperature };
   for (size_t i = 0; i < sizeof more / sizeof *more; i += 1) *more[i] = number();
   for (int axle = 0; axle < 2; axle += 1) {
     nodes[axle] = (int)number();
@@ -76,25 +75,24 @@ static void read_all(void) {
   }
 }
 
-static double curve_at(const double *table, double slip) {
-  double size = slip < 0 ? -slip : slip;
-  double place = size < 1 ? PIECES * size : PIECES;
+static double curve_at(const double *pieces, double slip) {
+  double size = fabs(slip), place = size < 1 ? PIECES * size : PIECES;
   int piece = (int)place;
-  double t = place - piece, first = table[2 * piece];
-  double rise = table[2 * piece + 2] - first;
-  double bend = table[2 * piece + 1] - rise, back = table[2 * piece + 3] - rise, left = 1 - t;
-  double value = first + t * (rise + left * (left * bend - t * back));
+  const double *c = pieces + 4 * piece;
+  double t = place - piece, value = c[0] + t * (c[1] + t * (c[2] + t * c[3]));
   return slip < 0 ? -value : value;
 }
 
 static double peak_at(int wheel, double load) {
-  double off = (load - anchor_load[wheel]) / anchor_load[wheel], e = power[wheel];
+  double off = load * per_anchor[wheel] - 1, e = power[wheel];
   if (off < 0.03 && off > -0.03)
-    return anchor_peak[wheel] * (1 + e * off * (1 + (e - 1) * off * (0.5 + ((e - 2) / 6) * off)));
-  if (load < 1) return load > 0 ? scale[wheel] * pow(load, e) : 0;
-  anchor_load[wheel] = load;
-  anchor_peak[wheel] = scale[wheel] * pow(load, e);
-  return anchor_peak[wheel];
+    return anchor_peak[wheel] * (1 + e * off * (1 + (e - 1) * off * (0.5 + (e - 2) * off * (1.0 / 6))));
+  if (load <= 0) return 0;
+  double peak = scale[wheel] * pow(load, e);
+  if (load < 1) return peak;
+  per_anchor[wheel] = 1 / load;
+  anchor_peak[wheel] = peak;
+  return peak;
 }
 
 static double table_at(int axle, double at) {
@@ -143,18 +141,14 @@ static void slopes(double time, const double *y, double *dy) {
   double since = time - friction_time, size = u < 0 ? -u : u, sum = 0;
   for (int i = 0; i < 4; i += 1) {
     int axle = i / 2;
-    peaks[i] = peak_at(i, (axle ? rear : front) * load_share[i]);
-    double force = peaks[i] * curve_at(curve[axle], y[SLIP + i]);
+    double force = peak_at(i, (axle ? rear : front) * load_share[i]) * curve_at(curve[axle], y[SLIP + i]);
     double above = y[PRESSURE + i] - push_out[i];
     double torque = above > 0 ? gain[i] * (friction[i] + friction_rate[i] * since) * above : 0;
     double net = radius[i] * force - torque - engine_drag[i];
-    dy[WHEEL + i] = y[WHEEL + i] > 0 || net > 0 ? net / inertia[i] : 0;
-    dy[SLIP + i] = (u - radius[i] * y[WHEEL + i] - size * y[SLIP + i]) / relaxation[i];
-    double rate = ((axle ? rear_line : line) - y[PRESSURE + i]) * quickness[axle];
-    if (mode[i] == HOLD) rate = 0;
-    else if (mode[i] == DUMP) rate = -y[PRESSURE + i] * dump_quickness;
-    else if (mode[i] == BUILD && rate > build_rate[i]) rate = build_rate[i];
-    dy[PRESSURE + i] = rate;
+    double rate = (axle ? rear_line : line) * from_line[i] - y[PRESSURE + i] * from_own[i];
+    dy[WHEEL + i] = y[WHEEL + i] > 0 || net > 0 ? net * per_inertia[i] : 0;
+    dy[SLIP + i] = (u - radius[i] * y[WHEEL + i] - size * y[SLIP + i]) * per_relaxation[i];
+    dy[PRESSURE + i] = rate < most_rate[i] ? rate : most_rate[i];
     forces[i] = force;
     torques[i] = torque;
     sum += force;
@@ -178,20 +172,24 @@ static void try_step(double h) {
   for (int i = 0; i < SIZE; i += 1) next_state[i] = state[i] + h / 6 * (k1[i] + 2 * (k2[i] + k3[i]) + k4[i]);
 }
 
-static void read_works(void) {
-  memcpy(work_before, work_now, sizeof work_now);
-  double slipping = 0, engine = 0;
+static void add(int at, double watts, double half) {
+  works[at] += half * (last_power[at] + watts);
+  last_power[at] = watts;
+}
+
+static void book(double h) {
+  double half = 0.5 * h, slipping = 0, engine = 0;
   for (int i = 0; i < 4; i += 1) {
     slipping += forces[i] * (speed - radius[i] * state[WHEEL + i]);
     engine += engine_drag[i] * state[WHEEL + i];
-    work_now[6 + i] = torques[i] * state[WHEEL + i];
+    add(6 + i, torques[i] * state[WHEEL + i], half);
   }
-  work_now[0] = slipping;
-  work_now[1] = air * speed;
-  work_now[2] = rolling * speed;
-  work_now[3] = engine;
-  work_now[4] = climb * state[SPEED];
-  work_now[5] = pitch_lead * mass * pitch_carry * state[PITCH_RATE] * state[PITCH_RATE];
+  add(0, slipping, half);
+  add(1, air * speed, half);
+  add(2, rolling * speed, half);
+  add(3, engine, half);
+  add(4, climb * state[SPEED], half);
+  add(5, pitch_lead * mass * pitch_carry * state[PITCH_RATE] * state[PITCH_RATE], half);
 }
 
 static void accept(double h, int locks) {
@@ -201,9 +199,7 @@ static void accept(double h, int locks) {
   now += h;
   speed = wheel_speed(state);
   slopes(now, state, k1);
-  read_works();
-  for (int i = 0; i < WORKS; i += 1) works[i] += 0.5 * h * (work_before[i] + work_now[i]);
-  for (int i = 0; i < 4; i += 1) waiting[i] += 0.5 * h * (work_before[6 + i] + work_now[6 + i]);
+  book(h);
 }
 
 static double figure(const double *y, int wheel) { return wheel < 0 ? wheel_speed(y) : y[WHEEL + wheel]; }
@@ -256,11 +252,18 @@ static int march_to(double time) {
   return 0;
 }
 
+static void set_valve(int wheel, double line_share, double own_share, double most) {
+  from_line[wheel] = line_share;
+  from_own[wheel] = own_share;
+  most_rate[wheel] = most;
+}
+
 static void enter(int wheel, int next, int first) {
+  double quick = quickness[wheel / 2];
   phase[wheel] = next;
-  mode[wheel] = next == DUMPING ? DUMP : next == HOLDING ? HOLD : BUILD;
-  if (next == FAST) build_rate[wheel] = mark[first] / fast_time;
-  else if (next == SLOW) build_rate[wheel] = mark[first] / build_time;
+  if (next == DUMPING) set_valve(wheel, 0, dump_quickness, INFINITY);
+  else if (next == HOLDING) set_valve(wheel, 0, 0, INFINITY);
+  else set_valve(wheel, quick, quick, mark[first] / (next == FAST ? fast_time : build_time));
 }
 
 static void decide(int first, int last) {
@@ -268,14 +271,15 @@ static void decide(int first, int last) {
   double slip = 1 - radius[first] * slowest / speed;
   double gaining = fmax(rim[first], rim[last]) - deceleration;
   double pressure = fmax(state[PRESSURE + first], state[PRESSURE + last]);
-  int locking = slip > slip_threshold || (gaining > rim_threshold && slip > slip_floor);
+  double alert = slip_floor + alert_share * (slip_threshold - slip_floor);
+  int far = slip > slip_threshold, locking = far || (gaining > rim_threshold && slip > alert);
   int was = phase[first], next = was;
   if (was == DUMPING) {
     if (gaining < 0 || pressure < 0.02 * mark[first]) next = HOLDING;
   } else if (was == HOLDING) {
     if (slip < slip_floor) next = FAST;
     else if (gaining > 0 && locking) next = DUMPING;
-    else if (gaining > -matched_rim) next = SLOW;
+    else if (gaining > -matched_rim) next = far ? DUMPING : SLOW;
   } else if (locking) {
     next = DUMPING;
     mark[first] = pressure;
@@ -292,7 +296,7 @@ static void look(double since) {
   if (speed <= least_speed) {
     if (!active) return;
     memset(phase, 0, sizeof phase);
-    memset(mode, 0, sizeof mode);
+    for (int i = 0; i < 4; i += 1) set_valve(i, quickness[i / 2], quickness[i / 2], INFINITY);
     active = 0;
     return;
   }
@@ -306,7 +310,7 @@ static void look(double since) {
 static void warm_rotor(int wheel, double span) {
   const double gamma = 1 - sqrt(0.5), carry = (1 - gamma) / gamma;
   int a = wheel / 2, n = nodes[a];
-  double flux = rotor_share[a] * waiting[wheel] / (2 * area[a] * span), weight = gamma * span;
+  double flux = rotor_share[a] * (works[6 + wheel] - given[wheel]) / (2 * area[a] * span), weight = gamma * span;
   double hot = face[wheel] + kelvin, cold = air_temperature + kelvin, strength = radiating[a] * stefan_boltzmann;
   double cubed = hot * hot * hot, radiation_slope = 4 * strength * cubed;
   double offset = strength * (cubed * hot - cold * cold * cold * cold) - radiation_slope * (hot - cold);
@@ -351,7 +355,7 @@ static void warm(void) {
   for (int i = 0; i < 4; i += 1) {
     double was = face[i];
     warm_rotor(i, span);
-    waiting[i] = 0;
+    given[i] = works[6 + i];
     friction[i] = table_at(i / 2, face[i]);
     friction_rate[i] = (table_at(i / 2, face[i] + face[i] - was) - friction[i]) / span;
   }
@@ -362,23 +366,24 @@ static void warm(void) {
 static double energy(void) {
   double squared = pitch_rate * pitch_rate, x = state[PITCH], rate = state[PITCH_RATE];
   double sum = 0.5 * mass * state[SPEED] * state[SPEED] + 0.5 * mass * pitch_carry * (x * x + rate * rate / squared);
-  for (int i = 0; i < 4; i += 1) sum += 0.5 * inertia[i] * state[WHEEL + i] * state[WHEEL + i];
+  for (int i = 0; i < 4; i += 1) sum += 0.5 / per_inertia[i] * state[WHEEL + i] * state[WHEEL + i];
   return sum;
 }
 
 static double stop(double *open) {
   memset(state, 0, sizeof state);
-  memset(mode, 0, sizeof mode);
   memset(phase, 0, sizeof phase);
   memset(works, 0, sizeof works);
-  memset(waiting, 0, sizeof waiting);
+  memset(given, 0, sizeof given);
   active = 0;
   now = warmed_at = friction_time = 0;
   state[SPEED] = entry;
   for (int i = 0; i < 4; i += 1) {
     int axle = i / 2;
     double still = start_temperature[axle], rise = still - 20;
-    anchor_load[i] = 1e-9;
+    per_anchor[i] = 1e9;
+    anchor_peak[i] = 0;
+    set_valve(i, quickness[axle], quickness[axle], INFINITY);
     face[i] = still;
     for (int j = 0; j < nodes[axle]; j += 1) {
       temperature[i][j] = still;
@@ -391,7 +396,8 @@ static double stop(double *open) {
   speed = wheel_speed(state);
   double in = energy();
   slopes(0, state, k1);
-  read_works();
+  book(0);
+  memset(works, 0, sizeof works);
   int rest = 0;
   for (int looks = 1; !rest; looks += 1) {
     double from = now, to = looks * period;

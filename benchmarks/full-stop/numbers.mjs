@@ -8,20 +8,19 @@ import {
   rotorHeatShare,
   usualAntilockControl,
 } from '@standstill/braking';
-import { figure } from '../../packages/braking/dist/full-stop/wheel-places.js';
 import { emptyRotorGrid, fillRotorGrid } from '../../packages/braking/dist/heat/rotor-grid.js';
 
 const layers = 6;
 const coolingSpeedShare = 0.6;
-const fastTime = 0.05;
+const fastTime = 0.1;
 const matchedRim = 3;
+const alertShare = 0.7;
 
 export function numbersOf(input, march) {
   const { setUp, road, foot, speed, rotorTemperatures } = input;
   march.start(input);
   const { body, wheels, lines } = march.dynamics;
-  const four = (place) => [0, 1, 2, 3].map((wheel) => wheels.read(wheel, place));
-  const inverse = (values) => values.map((value) => 1 / value);
+  const four = (name) => wheels.each.map((wheel) => wheel[name]);
   const { antilock } = setUp;
   const control = usualAntilockControl;
   const assist = boosterAssist(setUp.booster);
@@ -30,17 +29,22 @@ export function numbersOf(input, march) {
     [speed, control.samplePeriod, body.mass, body.frontStill, body.rearStill, body.frontLift, body.rearLift],
     [body.drag, body.rolling, body.climb, body.transfer, body.pitchRate, body.pitchDamping],
     [body.pitchCarry, body.pitchLead],
-    [...four(figure.loadShare), ...four(figure.radius), ...inverse(four(figure.perInertia))],
-    [...inverse(four(figure.perRelaxation)), ...four(figure.gain), ...four(figure.pushOut)],
-    [...four(figure.engineDrag), ...four(figure.peakScale), ...four(figure.peakExponent)],
+    [...four('loadShare'), ...four('radius'), ...four('perInertia'), ...four('perRelaxation')],
+    [
+      ...four('gain'),
+      ...four('pushOut'),
+      ...four('engineDrag'),
+      ...four('peakScale'),
+      ...four('peakExponent'),
+    ],
     [...wheels.frontCurve.nodes, ...wheels.rearCurve.nodes],
-    [1 / lines.boosterQuickness, wheels.read(0, figure.quickness), wheels.read(2, figure.quickness)],
-    [lines.dumpQuickness],
+    [1 / lines.boosterQuickness, wheels.each[0].quickness, wheels.each[2].quickness],
+    [1 / control.dumpTime],
     [gains.rear / gains.front, setUp.rearValve.kneePressure, setUp.rearValve.slope],
     [foot.force, foot.rampTime, rodForce({ pedal: setUp.pedal, force: 1 }), gains.front],
     [assist.start, assist.slope, assist.limit],
     [control.slipThreshold, control.rimDeceleration, control.slipFloor, control.fastShare, control.buildTime],
-    [antilock.minimumSpeed, fastTime, matchedRim, road.airTemperature],
+    [antilock.minimumSpeed, fastTime, matchedRim, alertShare, road.airTemperature],
     axleNumbers(input, setUp.frontBrake, setUp.frontTire, rotorTemperatures.front),
     axleNumbers(input, setUp.rearBrake, setUp.rearTire, rotorTemperatures.rear),
   ].flat();

@@ -1,10 +1,8 @@
 import { requireRange } from '@standstill/numerics';
 import type { Antilock } from '../set-up/antilock.ts';
 import type { AntilockControl } from './antilock-control.ts';
-import { valve } from './hydraulic-lines.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
-import { figure } from './wheel-places.ts';
 
 /** Where a wheel's control is in its cycle. */
 const phase = { idle: 0, dump: 1, hold: 2, fast: 3, slow: 4 } as const;
@@ -84,15 +82,15 @@ export class AntilockController {
   #measure({ wheels }: StopDynamics, state: Float64Array, period: number): void {
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const turning = state[place.wheel + wheel]!;
-      this.#rims[wheel] = (wheels.read(wheel, figure.radius) * (this.#turning[wheel]! - turning)) / period;
+      this.#rims[wheel] = (wheels.each[wheel]!.radius * (this.#turning[wheel]! - turning)) / period;
       this.#turning[wheel] = turning;
     }
   }
 
-  #letGo({ wheels }: StopDynamics): boolean {
+  #letGo({ wheels, lines }: StopDynamics): boolean {
     if (!this.active) return false;
     this.#phases.fill(phase.idle);
-    for (let wheel = 0; wheel < 4; wheel += 1) wheels.write(wheel, figure.mode, valve.follow);
+    for (const wheel of wheels.each) lines.follow(wheel);
     this.active = false;
     return true;
   }
@@ -100,7 +98,7 @@ export class AntilockController {
   /** Decides for the wheels from `first` to `last`, which are kept as one. */
   #decide(dynamics: StopDynamics, state: Float64Array, speed: number, first: number, last: number): void {
     const control = this.#control!;
-    const radius = dynamics.wheels.read(first, figure.radius);
+    const radius = dynamics.wheels.each[first]!.radius;
     const slowest = Math.min(state[place.wheel + first]!, state[place.wheel + last]!);
     const slip = 1 - (radius * slowest) / speed;
     const rim = Math.max(this.#rims[first]!, this.#rims[last]!) - dynamics.deceleration;
@@ -130,14 +128,13 @@ export class AntilockController {
     else this.rearCycles += 1;
   }
 
-  #enter({ wheels }: StopDynamics, wheel: number, next: number, first: number): void {
+  #enter({ wheels, lines }: StopDynamics, wheel: number, next: number, first: number): void {
     const mark = this.#marks[first]!;
     this.#hasSet = true;
     this.#phases[wheel] = next;
-    const mode = next === phase.dump ? valve.dump : next === phase.hold ? valve.hold : valve.build;
-    wheels.write(wheel, figure.mode, mode);
-    if (next === phase.fast) wheels.write(wheel, figure.buildRate, mark / fastTime);
-    else if (next === phase.slow) wheels.write(wheel, figure.buildRate, mark / this.#control!.buildTime);
+    if (next === phase.dump) lines.dump(wheels.each[wheel]!);
+    else if (next === phase.hold) lines.hold(wheels.each[wheel]!);
+    else lines.build(wheels.each[wheel]!, mark / (next === phase.fast ? fastTime : this.#control!.buildTime));
   }
 }
 

@@ -1,9 +1,6 @@
 import { instant } from './instant.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
-import { figure, wheelStride } from './wheel-places.ts';
-
-const { radius, engineDrag, force, torque } = figure;
 
 /** Where the energy of motion went in a full stop, J. */
 export interface FullLedger {
@@ -25,7 +22,7 @@ export interface FullLedger {
   readonly left: number;
 }
 
-/** Places of the powers that are booked. */
+/** Places of the powers that are booked; the brakes' four stand last. */
 const power = { tireSlip: 0, air: 1, rolling: 2, driveline: 3, climb: 4, dampers: 5, brakes: 6 } as const;
 const powers = 10;
 
@@ -38,59 +35,50 @@ const powers = 10;
  * Source: [geometry]
  */
 export class FullBooks {
-  /** J of each brake. */
-  readonly brakeWork = new Float64Array(4);
   kineticIn = 0;
   left = 0;
-  readonly #sums = new Float64Array(power.brakes);
-  /** W at the last node and at this one. */
-  #before = new Float64Array(powers);
-  #now = new Float64Array(powers);
+  readonly #sums = new Float64Array(powers);
+  /** W at the last node. */
+  readonly #last = new Float64Array(powers);
 
-  /** Opens the books at the first touch. */
-  open(dynamics: StopDynamics, state: Float64Array): void {
-    this.#sums.fill(0);
-    this.brakeWork.fill(0);
+  /** Opens the books at the first touch, where the slopes have just been taken. */
+  open(dynamics: StopDynamics, state: Float64Array, speed: number): void {
     this.kineticIn = energyOf(dynamics, state);
     this.left = 0;
+    this.book(dynamics, state, speed, 0);
+    this.#sums.fill(0);
   }
 
-  /** Reads the powers at a node, where the slopes have just been taken. */
-  read(dynamics: StopDynamics, state: Float64Array, speed: number): void {
-    const swapped = this.#before;
-    this.#before = this.#now;
-    this.#now = swapped;
-    const now = swapped;
-    const { body } = dynamics;
-    const { table } = dynamics.wheels;
+  /** Books the step of `duration`, s, that ends at a node where the slopes have just been taken. */
+  book(dynamics: StopDynamics, state: Float64Array, speed: number, duration: number): void {
+    const { body, now } = dynamics;
+    const { each } = dynamics.wheels;
+    const half = 0.5 * duration;
     let slipping = 0;
     let engine = 0;
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const turning = state[place.wheel + wheel]!;
-      const row = wheelStride * wheel;
-      slipping += table[row + force]! * (speed - table[row + radius]! * turning);
-      engine += table[row + engineDrag]! * turning;
-      now[power.brakes + wheel] = table[row + torque]! * turning;
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = each[at]!;
+      const turning = state[place.wheel + at]!;
+      slipping += wheel.force * (speed - wheel.radius * turning);
+      engine += wheel.engineDrag * turning;
+      this.#add(power.brakes + at, wheel.torque * turning, half);
     }
-    now[power.tireSlip] = slipping;
-    now[power.driveline] = engine;
-    now[power.air] = dynamics.now[instant.air]! * speed;
-    now[power.rolling] = dynamics.now[instant.rolling]! * speed;
-    now[power.climb] = body.climb * state[place.speed]!;
-    now[power.dampers] = body.pitchLoss(state[place.pitchRate]!);
+    this.#add(power.tireSlip, slipping, half);
+    this.#add(power.driveline, engine, half);
+    this.#add(power.air, now[instant.air]! * speed, half);
+    this.#add(power.rolling, now[instant.rolling]! * speed, half);
+    this.#add(power.climb, body.climb * state[place.speed]!, half);
+    this.#add(power.dampers, body.pitchLoss(state[place.pitchRate]!), half);
   }
 
-  /** Books the step of `duration`, s, between the last two nodes; adds the brakes' part to `waiting`, J. */
-  book(duration: number, waiting: Float64Array): void {
-    const half = 0.5 * duration;
-    const before = this.#before;
-    const now = this.#now;
-    for (let i = 0; i < power.brakes; i += 1) this.#sums[i] = this.#sums[i]! + half * (before[i]! + now[i]!);
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const work = half * (before[power.brakes + wheel]! + now[power.brakes + wheel]!);
-      this.brakeWork[wheel] = this.brakeWork[wheel]! + work;
-      waiting[wheel] = waiting[wheel]! + work;
-    }
+  #add(at: number, watts: number, half: number): void {
+    this.#sums[at] = this.#sums[at]! + half * (this.#last[at]! + watts);
+    this.#last[at] = watts;
+  }
+
+  /** J that one brake has made since the books were opened. */
+  brakeHeat(wheel: number): number {
+    return this.#sums[power.brakes + wheel]!;
   }
 
   /** Closes the books at rest. */
@@ -101,10 +89,11 @@ export class FullBooks {
   /** The books as they stand, J. */
   ledger(): FullLedger {
     const sums = this.#sums;
-    const [frontLeft, frontRight, rearLeft, rearRight] = this.brakeWork;
+    let brakes = 0;
+    for (let wheel = 0; wheel < 4; wheel += 1) brakes += this.brakeHeat(wheel);
     return {
       kineticIn: this.kineticIn,
-      brakes: frontLeft! + frontRight! + rearLeft! + rearRight!,
+      brakes,
       tireSlip: sums[power.tireSlip]!,
       airDrag: sums[power.air]!,
       rolling: sums[power.rolling]!,
@@ -122,7 +111,7 @@ function energyOf({ body, wheels }: StopDynamics, state: Float64Array): number {
   let sum = 0.5 * body.mass * speed * speed + body.pitchEnergy(state[place.pitch]!, state[place.pitchRate]!);
   for (let wheel = 0; wheel < 4; wheel += 1) {
     const turning = state[place.wheel + wheel]!;
-    sum += (0.5 * turning * turning) / wheels.read(wheel, figure.perInertia);
+    sum += (0.5 * turning * turning) / wheels.each[wheel]!.perInertia;
   }
   return sum;
 }

@@ -16,7 +16,7 @@ export type FullObserver = (march: FullMarch) => void;
 /** Steps between two looks of the control. */
 const stepsPerLook = 3;
 /** Looks of the control between two looks at the rotors' heat. */
-const looksPerWarming = 4;
+const looksPerWarming = 6;
 /** s after which a car that still moves is taken not to come to rest. */
 const mostTime = 600;
 /** s and m/s: a car that has lost less than this in that time is taken not to slow. */
@@ -69,10 +69,9 @@ export class FullMarch {
     this.#stalled = 0;
     this.#stalledSpeed = this.speed;
     this.notes.open(input.speed);
-    this.books.open(this.dynamics, this.state);
     this.dynamics.now[instant.time] = 0;
     this.dynamics.slopes(this.state, this.#step.first);
-    this.books.read(this.dynamics, this.state, this.speed);
+    this.books.open(this.dynamics, this.state, this.speed);
     observer?.(this);
   }
 
@@ -186,8 +185,7 @@ export class FullMarch {
     this.speed = dynamics.wheelSpeed(this.state);
     dynamics.now[instant.time] = this.time;
     dynamics.slopes(this.state, this.#step.first);
-    books.read(dynamics, this.state, this.speed);
-    books.book(duration, this.heat.waiting);
+    books.book(dynamics, this.state, this.speed, duration);
     this.notes.note(this, before, swapped[place.distance]!, duration);
     if (locks >= 0) this.#observer?.(this);
   }
@@ -209,7 +207,7 @@ export class FullMarch {
   #warm(): void {
     const span = this.time - this.#warmedAt;
     if (span <= 0) return;
-    this.heat.look(this.dynamics, this.time, span);
+    this.heat.look(this.dynamics, this.books, this.time, span);
     this.#warmedAt = this.time;
   }
 

@@ -3,7 +3,6 @@ import { fullStopWorkspace, summarizeFullStop, type FullStopSummary } from './fu
 import type { FullStopInput } from './full-stop-input.ts';
 import { instant } from './instant.ts';
 import { place } from './state-places.ts';
-import { figure } from './wheel-places.ts';
 
 /** One array a wheel: front-left, front-right, rear-left, rear-right. */
 export type WheelTraces = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
@@ -120,7 +119,7 @@ function wheelFigure(
   group: number,
   wheel: number,
   state: Float64Array,
-  { wheels }: FullMarch['dynamics'],
+  dynamics: FullMarch['dynamics'],
   { rotors }: FullMarch['heat'],
 ): number {
   switch (group) {
@@ -129,11 +128,11 @@ function wheelFigure(
     case 1:
       return state[place.slip + wheel]!;
     case 2:
-      return wheels.read(wheel, figure.load);
+      return dynamics.loadOn(wheel, state);
     case 3:
-      return wheels.read(wheel, figure.force);
+      return dynamics.wheels.each[wheel]!.force;
     case 4:
-      return wheels.read(wheel, figure.torque);
+      return dynamics.wheels.each[wheel]!.torque;
     case 5:
       return state[place.pressure + wheel]!;
     default:

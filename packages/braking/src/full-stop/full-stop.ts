@@ -4,8 +4,8 @@ import type { StopLimit } from '../stop/stop-limit.ts';
 import type { FullLedger } from './full-ledger.ts';
 import { FullMarch } from './full-march.ts';
 import type { FullStopInput } from './full-stop-input.ts';
+import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
-import { figure } from './wheel-places.ts';
 
 export interface FullStopSummary {
   /** m from the first touch of the pedal to rest; Infinity where the car does not come to rest. */
@@ -108,7 +108,7 @@ function idealDeceleration({ dynamics: { body, wheels } }: FullMarch): number {
   let sum = 0;
   for (let wheel = 0; wheel < 4; wheel += 1) {
     const axle = wheel < 2 ? body.frontStill : body.rearStill;
-    sum += wheels.peakAt(wheel, axle * wheels.read(wheel, figure.loadShare));
+    sum += peakAt(wheels.each[wheel]!, axle * wheels.each[wheel]!.loadShare);
   }
   return sum / body.mass;
 }

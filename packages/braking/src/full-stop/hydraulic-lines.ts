@@ -3,10 +3,7 @@ import type { SetUp } from '../set-up/set-up.ts';
 import { boosterLags, lineLag } from '../stop/pressure-lag.ts';
 import { RearLine } from '../stop/rear-line.ts';
 import type { WheelFigures } from './wheel-figures.ts';
-import { figure } from './wheel-places.ts';
-
-/** What the valve of one caliper does. */
-export const valve = { follow: 0, dump: 1, hold: 2, build: 3 } as const;
+import type { Wheel } from './wheel.ts';
 
 /** s: ports and valves let no line be quicker (assumed). */
 const leastLineLag = 0.002;
@@ -27,7 +24,7 @@ export class HydraulicLines {
   /** 1/s; 0 where the master cylinder follows the foot at once. */
   boosterQuickness = 0;
   /** 1/s. */
-  dumpQuickness = 1;
+  #dumpQuickness = 1;
 
   /** Takes on a set-up and the pedal force, N, whose pressure decides the lags; s, time constant of letting off. */
   take(setUp: SetUp, pedalForce: number, dumpTime: number, wheels: WheelFigures): void {
@@ -35,13 +32,39 @@ export class HydraulicLines {
     this.rear.follow(setUp);
     const booster = boosterLags[setUp.booster.kind];
     this.boosterQuickness = booster < leastBoosterLag ? 0 : 1 / booster;
-    this.dumpQuickness = 1 / dumpTime;
+    this.#dumpQuickness = 1 / dumpTime;
     const frontLag = Math.max(leastLineLag, lineLag(setUp.frontBrake, setUp.fluid, front));
     const rearLag = Math.max(leastLineLag, lineLag(setUp.rearBrake, setUp.fluid, rear));
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      wheels.write(wheel, figure.quickness, 1 / (wheel < 2 ? frontLag : rearLag));
-      wheels.write(wheel, figure.mode, valve.follow);
-      wheels.write(wheel, figure.buildRate, 0);
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = wheels.each[at]!;
+      wheel.quickness = 1 / (at < 2 ? frontLag : rearLag);
+      this.follow(wheel);
     }
+  }
+
+  /** Lets a caliper follow its line. */
+  follow(wheel: Wheel): void {
+    this.build(wheel, Infinity);
+  }
+
+  /** Lets a caliper follow its line, but no quicker than `rate`, Pa/s. */
+  build(wheel: Wheel, rate: number): void {
+    wheel.fromLine = wheel.quickness;
+    wheel.fromOwn = wheel.quickness;
+    wheel.mostRate = rate;
+  }
+
+  /** Lets a caliper's pressure off. */
+  dump(wheel: Wheel): void {
+    wheel.fromLine = 0;
+    wheel.fromOwn = this.#dumpQuickness;
+    wheel.mostRate = Infinity;
+  }
+
+  /** Shuts a caliper off. */
+  hold(wheel: Wheel): void {
+    wheel.fromLine = 0;
+    wheel.fromOwn = 0;
+    wheel.mostRate = Infinity;
   }
 }

@@ -1,5 +1,5 @@
 import type { RearLine } from '../stop/rear-line.ts';
-import { figure, wheelStride } from './wheel-places.ts';
+import type { Wheel } from './wheel.ts';
 
 /** How far past its peak slip a wheel is when the driver has given back half of the pressure, over the peak slip. */
 const alarm = 3;
@@ -26,27 +26,25 @@ export class LimitDriver {
   rearIsKept = false;
 
   /**
-   * Pa in the front line at most, for a wheel of the table at pad friction `rubbing`, 1, slipping by `slip`, 1, while the car
-   * slows by `slowing`, m/s².
+   * Pa in the front line at most, for a wheel whose tire could give `peak`, N, at pad friction `rubbing`, 1, slipping by
+   * `slip`, 1, while the car slows by `slowing`, m/s².
    */
   allowed(
-    table: Float64Array,
+    wheel: Wheel,
+    isFront: boolean,
     line: RearLine,
-    wheel: number,
+    peak: number,
     rubbing: number,
     slip: number,
     slowing: number,
   ): number {
-    if (wheel > 1 && this.rearIsKept) return Infinity;
-    const row = wheelStride * wheel;
-    const peakSlip = wheel < 2 ? this.frontPeakSlip : this.rearPeakSlip;
+    if (!isFront && this.rearIsKept) return Infinity;
+    const peakSlip = isFront ? this.frontPeakSlip : this.rearPeakSlip;
     const past = (slip - peakSlip) / ((alarm - 1) * peakSlip);
     const given = past <= 0 ? 1 : past >= 1 ? 0.5 : 1 - past * past * (1.5 - past);
-    const radius = table[row + figure.radius]!;
-    const turning = slowing / (table[row + figure.perInertia]! * radius) - table[row + figure.engineDrag]!;
-    const torque = given * (this.share * radius * table[row + figure.peak]! + turning);
-    const pressure =
-      table[row + figure.pushOut]! + Math.max(0, torque) / (table[row + figure.gain]! * rubbing);
-    return wheel < 2 ? pressure : line.frontFor(pressure);
+    const turning = slowing / (wheel.perInertia * wheel.radius) - wheel.engineDrag;
+    const torque = given * (this.share * wheel.radius * peak + turning);
+    const pressure = wheel.pushOut + Math.max(0, torque) / (wheel.gain * rubbing);
+    return isFront ? pressure : line.frontFor(pressure);
   }
 }

@@ -4,9 +4,9 @@ import { usualDriverShare } from '../stop/stop-input.ts';
 import { usualAntilockControl } from './antilock-control.ts';
 import type { AntilockController } from './antilock-controller.ts';
 import type { FullStopInput } from './full-stop-input.ts';
+import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
-import { figure } from './wheel-places.ts';
 import type { WheelHeat } from './wheel-heat.ts';
 
 /** N at the pedal pad: what a foot that seeks a deceleration is taken to press with when its gain is read. */
@@ -50,8 +50,8 @@ function loadFoot({ setUp, road, foot }: FullStopInput, dynamics: StopDynamics, 
   let force = 0;
   for (let wheel = 0; wheel < 4; wheel += 1) {
     const brake = wheel < 2 ? frontParts(setUp, road).brake : rearParts(setUp, road).brake;
-    const gain = wheels.read(wheel, figure.gain) * brake.pad.frictions[0]!;
-    force += (gain * pressure) / wheels.read(wheel, figure.radius);
+    const gain = wheels.each[wheel]!.gain * brake.pad.frictions[0]!;
+    force += (gain * pressure) / wheels.each[wheel]!.radius;
   }
   const perDeceleration = force > 0 ? (firmPush * body.mass) / force : firmPush;
   dynamics.foot.take(setUp, foot, perDeceleration);
@@ -79,11 +79,11 @@ function roll({ wheels, body }: StopDynamics, state: Float64Array, speed: number
   state.fill(0);
   state[place.speed] = speed;
   for (let wheel = 0; wheel < 4; wheel += 1) {
-    const load = (wheel < 2 ? body.frontStill : body.rearStill) * wheels.read(wheel, figure.loadShare);
-    const peak = wheels.peakAt(wheel, load);
+    const load = (wheel < 2 ? body.frontStill : body.rearStill) * wheels.each[wheel]!.loadShare;
+    const peak = peakAt(wheels.each[wheel]!, load);
     const curve = wheel < 2 ? wheels.frontCurve : wheels.rearCurve;
-    const radius = wheels.read(wheel, figure.radius);
-    const drag = wheels.read(wheel, figure.engineDrag);
+    const radius = wheels.each[wheel]!.radius;
+    const drag = wheels.each[wheel]!.engineDrag;
     const stiffness = peak * curve.stiffness;
     const slip = stiffness > 0 ? Math.min(0.02, drag / (radius * stiffness)) : 0;
     state[place.slip + wheel] = slip;

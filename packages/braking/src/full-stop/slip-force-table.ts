@@ -8,7 +8,8 @@ const pieces = 320;
 /**
  * A tire's force over its peak force against slip, as cubic pieces: the Magic Formula at a tenth of its cost.
  *
- * Equation: between nodes the cubic with the value and the slope of y = sin(C atan(B κ − E (B κ − atan(B κ)))).
+ * Equation: between nodes the cubic with the value and the slope of y = sin(C atan(B κ − E (B κ − atan(B κ)))), as
+ * c_0 + t (c_1 + t (c_2 + t c_3)).
  * Assumes: nothing beyond the curve; largest error about 1e-7 of the peak.
  * Valid: |κ| up to 1; beyond it the value at 1. Odd in κ.
  *
@@ -16,8 +17,8 @@ const pieces = 320;
  * Source: [pacejka]
  */
 export class SlipForceTable {
-  /** Value and slope over one piece, by turns: y_0, d_0, y_1, d_1, ... */
-  readonly nodes = new Float64Array(2 * (pieces + 2));
+  /** c_0 to c_3 of each piece; one more piece holds the value at 1. */
+  readonly nodes = new Float64Array(4 * (pieces + 1));
   /** C_κ / F_peak, 1. */
   stiffness = 0;
   #peakSlip = 0;
@@ -37,32 +38,46 @@ export class SlipForceTable {
     this.stiffness = slipStiffness;
   }
 
-  #fill({ stiffnessFactor, shapeFactor, curvatureFactor }: SlipCurve): void {
+  #fill(curve: SlipCurve): void {
     const { nodes } = this;
-    for (let i = 0; i <= pieces + 1; i += 1) {
-      const slip = Math.min(1, i / pieces);
-      const scaled = stiffnessFactor * slip;
-      const bent = scaled - curvatureFactor * (scaled - Math.atan(scaled));
-      const angle = shapeFactor * Math.atan(bent);
-      const bentSlope = stiffnessFactor * (1 - curvatureFactor * (1 - 1 / (1 + scaled * scaled)));
-      nodes[2 * i] = Math.sin(angle);
-      nodes[2 * i + 1] = (Math.cos(angle) * shapeFactor * bentSlope) / (1 + bent * bent) / pieces;
+    let value = 0;
+    let slope = slopeAt(curve, 0) / pieces;
+    for (let piece = 0; piece < pieces; piece += 1) {
+      const slip = (piece + 1) / pieces;
+      const nextValue = valueAt(curve, slip);
+      const nextSlope = slopeAt(curve, slip) / pieces;
+      const rise = nextValue - value;
+      nodes[4 * piece] = value;
+      nodes[4 * piece + 1] = slope;
+      nodes[4 * piece + 2] = 3 * rise - 2 * slope - nextSlope;
+      nodes[4 * piece + 3] = slope + nextSlope - 2 * rise;
+      value = nextValue;
+      slope = nextSlope;
     }
+    nodes[4 * pieces] = value;
   }
 
   /** Force over peak force, 1, at a slip, 1. */
   at(slip: number): number {
-    const size = slip < 0 ? -slip : slip;
+    const size = Math.abs(slip);
     const place = size < 1 ? pieces * size : pieces;
     const piece = place | 0;
     const t = place - piece;
     const { nodes } = this;
-    const first = nodes[2 * piece]!;
-    const rise = nodes[2 * piece + 2]! - first;
-    const bend = nodes[2 * piece + 1]! - rise;
-    const back = nodes[2 * piece + 3]! - rise;
-    const left = 1 - t;
-    const value = first + t * (rise + left * (left * bend - t * back));
+    const at = 4 * piece;
+    const value = nodes[at]! + t * (nodes[at + 1]! + t * (nodes[at + 2]! + t * nodes[at + 3]!));
     return slip < 0 ? -value : value;
   }
+}
+
+function valueAt({ stiffnessFactor, shapeFactor, curvatureFactor }: SlipCurve, slip: number): number {
+  const scaled = stiffnessFactor * slip;
+  return Math.sin(shapeFactor * Math.atan(scaled - curvatureFactor * (scaled - Math.atan(scaled))));
+}
+
+function slopeAt({ stiffnessFactor, shapeFactor, curvatureFactor }: SlipCurve, slip: number): number {
+  const scaled = stiffnessFactor * slip;
+  const bent = scaled - curvatureFactor * (scaled - Math.atan(scaled));
+  const bentSlope = stiffnessFactor * (1 - curvatureFactor * (1 - 1 / (1 + scaled * scaled)));
+  return (Math.cos(shapeFactor * Math.atan(bent)) * shapeFactor * bentSlope) / (1 + bent * bent);
 }

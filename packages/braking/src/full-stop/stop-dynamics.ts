@@ -1,19 +1,21 @@
 import { BodyFigures } from './body-figures.ts';
 import { FootCommand } from './foot-command.ts';
-import { HydraulicLines, valve } from './hydraulic-lines.ts';
+import { HydraulicLines } from './hydraulic-lines.ts';
 import { instant, instantSize } from './instant.ts';
 import { LimitDriver } from './limit-driver.ts';
 import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
 import { WheelFigures } from './wheel-figures.ts';
-import { figure, wheelStride } from './wheel-places.ts';
 
 // Bound here once: a name of another module is looked up at every use.
 const { pitch, pitchRate, master, foot: footAt, wheel: wheelAt, slip: slipAt, pressure: pressureAt } = place;
-const { loadShare, radius, perInertia, perRelaxation, gain, pushOut, engineDrag, quickness } = figure;
-const { friction, frictionRate, mode, buildRate, load, peak, force, torque } = figure;
-const { dump, hold, build } = valve;
-const stride = wheelStride;
+const {
+  time: timeAt,
+  asked: askedAt,
+  air: airAt,
+  rolling: rollingAt,
+  deceleration: decelerationAt,
+} = instant;
 
 /**
  * How the state of a full stop changes: the right-hand side of its differential equations, and the forces behind it.
@@ -45,8 +47,21 @@ export class StopDynamics {
   /** N m by which unequal forces turn the car, nose to the left positive. */
   yawMoment(): number {
     const { wheels } = this;
-    const front = wheels.frontHalfTrack * (wheels.read(0, force) - wheels.read(1, force));
-    return front + wheels.rearHalfTrack * (wheels.read(2, force) - wheels.read(3, force));
+    const { each } = wheels;
+    const front = wheels.frontHalfTrack * (each[0].force - each[1].force);
+    return front + wheels.rearHalfTrack * (each[2].force - each[3].force);
+  }
+
+  /** N on one wheel in a state. */
+  loadOn(wheel: number, state: Float64Array): number {
+    const { body } = this;
+    const speed = this.wheelSpeed(state);
+    const moved = body.transfer * (state[pitch]! + body.pitchLead * state[pitchRate]!);
+    const front = body.frontStill - body.frontLift * speed * speed + moved;
+    const rear = body.rearStill - body.rearLift * speed * speed - moved;
+    const whole = front + rear;
+    const carried = wheel < 2 ? Math.min(front, whole) : Math.min(rear, whole);
+    return Math.max(0, carried) * this.wheels.each[wheel]!.loadShare;
   }
 
   /** m/s of the wheels. */
@@ -62,14 +77,14 @@ export class StopDynamics {
    */
   slopes(state: Float64Array, slopes: Float64Array): void {
     const { body, now, lines } = this;
-    const { table, frontCurve, rearCurve } = this.wheels;
-    const time = now[instant.time]!;
+    const { each } = this.wheels;
+    const time = now[timeAt]!;
 
     // The car: speed of its wheels, loads of its axles.
     const pitching = state[pitchRate]!;
     const speed = state[0]! - body.pitchCarry * pitching;
     const squared = speed * speed;
-    const size = speed < 0 ? -speed : speed;
+    const size = Math.abs(speed);
     const moved = body.transfer * (state[pitch]! + body.pitchLead * pitching);
     let front = body.frontStill - body.frontLift * squared + moved;
     let rear = body.rearStill - body.rearLift * squared - moved;
@@ -80,15 +95,13 @@ export class StopDynamics {
       rear += front;
       front = 0;
     }
-    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
-      const carried = (wheel < 2 ? front : rear) * table[row + loadShare]!;
-      table[row + load] = carried;
-      table[row + peak] = peakAt(table, wheel, carried);
-    }
 
     // The lines: what the foot asks, what the master cylinder has.
-    this.#ask(state);
-    const asked = now[instant.asked]!;
+    const { foot } = this;
+    const pressing = foot.seeks ? state[footAt]! : foot.forceAt(time);
+    now[askedAt] = foot.pressureFor(pressing);
+    if (this.driver.acts) this.#holdBack(state, front, rear);
+    const asked = now[askedAt]!;
     const follows = lines.boosterQuickness > 0;
     slopes[master] = follows ? (asked - state[master]!) * lines.boosterQuickness : 0;
     const frontLine = follows ? state[master]! : asked;
@@ -97,27 +110,26 @@ export class StopDynamics {
     // The wheels: force, torque, turning, slip and pressure of each.
     const since = time - this.frictionTime;
     let tires = 0;
-    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
-      const slip = state[slipAt + wheel]!;
-      const turning = state[wheelAt + wheel]!;
-      const pressure = state[pressureAt + wheel]!;
-      const given = table[row + peak]! * (wheel < 2 ? frontCurve : rearCurve).at(slip);
-      const above = pressure - table[row + pushOut]!;
-      const rubbing = table[row + friction]! + table[row + frictionRate]! * since;
-      const braking = above > 0 ? table[row + gain]! * rubbing * above : 0;
-      const arm = table[row + radius]!;
-      const net = arm * given - braking - table[row + engineDrag]!;
-      slopes[wheelAt + wheel] = turning > 0 || net > 0 ? net * table[row + perInertia]! : 0;
-      slopes[slipAt + wheel] = (speed - arm * turning - size * slip) * table[row + perRelaxation]!;
-      let rate = ((wheel < 2 ? frontLine : rearLine) - pressure) * table[row + quickness]!;
-      const valveMode = table[row + mode]!;
-      if (valveMode === hold) rate = 0;
-      else if (valveMode === dump) rate = -pressure * lines.dumpQuickness;
-      else if (valveMode === build && rate > table[row + buildRate]!) rate = table[row + buildRate]!;
-      slopes[pressureAt + wheel] = rate;
-      table[row + force] = given;
-      table[row + torque] = braking;
-      tires += given;
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = each[at]!;
+      const isFront = at < 2;
+      const slip = state[slipAt + at]!;
+      const turning = state[wheelAt + at]!;
+      const pressure = state[pressureAt + at]!;
+      const { radius } = wheel;
+      const force = peakAt(wheel, (isFront ? front : rear) * wheel.loadShare) * wheel.curve.at(slip);
+      const above = pressure - wheel.pushOut;
+      const friction = wheel.friction + wheel.frictionRate * since;
+      const torque = above > 0 ? wheel.gain * friction * above : 0;
+      const net = radius * force - torque - wheel.engineDrag;
+      const rate = (isFront ? frontLine : rearLine) * wheel.fromLine - pressure * wheel.fromOwn;
+      slopes[wheelAt + at] = turning > 0 || net > 0 ? net * wheel.perInertia : 0;
+      slopes[slipAt + at] = (speed - radius * turning - size * slip) * wheel.perRelaxation;
+      const { mostRate } = wheel;
+      slopes[pressureAt + at] = rate < mostRate ? rate : mostRate;
+      wheel.force = force;
+      wheel.torque = torque;
+      tires += force;
     }
 
     // The motion: every force along the road slows the car and pitches it.
@@ -125,43 +137,37 @@ export class StopDynamics {
     const rolling = speed > 0 ? body.rolling * (front + rear) : 0;
     const along = tires + rolling + air;
     const deceleration = (along + body.climb) * body.perMass;
-    now[instant.air] = air;
-    now[instant.rolling] = rolling;
-    now[instant.deceleration] = deceleration;
+    now[airAt] = air;
+    now[rollingAt] = rolling;
+    now[decelerationAt] = deceleration;
     slopes[0] = -deceleration;
     slopes[1] = speed;
     slopes[pitch] = pitching;
     slopes[pitchRate] =
       body.pitchRate *
       (body.pitchRate * (along * body.perMass - state[pitch]!) - 2 * body.pitchDamping * pitching);
-    slopes[footAt] = this.foot.seeks ? this.foot.forceRate(time, state[footAt]!, deceleration) : 0;
+    slopes[footAt] = foot.seeks ? foot.forceRate(time, state[footAt]!, deceleration) : 0;
   }
 
-  /** Pa that the foot asks of the front outlet, into `now`. */
-  #ask(state: Float64Array): void {
-    const { foot, now } = this;
-    const pressing = foot.seeks ? state[footAt]! : foot.forceAt(now[instant.time]!);
-    now[instant.asked] = foot.pressureFor(pressing);
-    if (this.driver.acts) this.#holdBack(state);
-  }
-
-  /** Cuts back what the foot asks to what a driver at the limit would ask. */
-  #holdBack(state: Float64Array): void {
+  /** Cuts back what the foot asks to what a driver at the limit would ask, with N on each axle. */
+  #holdBack(state: Float64Array, front: number, rear: number): void {
     const { driver, wheels, lines, now } = this;
-    const { table } = wheels;
-    const since = now[instant.time]! - this.frictionTime;
+    const since = now[timeAt]! - this.frictionTime;
     const slowing = state[pitch]!;
-    const asked = now[instant.asked]!;
+    const asked = now[askedAt]!;
     let least = asked;
-    for (let wheel = 0, row = 0; wheel < 4; wheel += 1, row += stride) {
-      const rubbing = table[row + friction]! + table[row + frictionRate]! * since;
-      const slip = state[slipAt + wheel]!;
-      const allowed = driver.allowed(table, lines.rear, wheel, rubbing, slip, slowing);
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = wheels.each[at]!;
+      const isFront = at < 2;
+      const friction = wheel.friction + wheel.frictionRate * since;
+      const peak = peakAt(wheel, (isFront ? front : rear) * wheel.loadShare);
+      const slip = state[slipAt + at]!;
+      const allowed = driver.allowed(wheel, isFront, lines.rear, peak, friction, slip, slowing);
       if (allowed >= least) continue;
       least = allowed;
-      driver.holdsFront = wheel < 2;
+      driver.holdsFront = isFront;
     }
     this.driverHolds = least < asked;
-    now[instant.asked] = least;
+    now[askedAt] = least;
   }
 }

@@ -5,9 +5,8 @@ import type { Road } from '../set-up/road.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
-import { peakAt } from './peak-at.ts';
 import { SlipForceTable } from './slip-force-table.ts';
-import { figure, wheelStride } from './wheel-places.ts';
+import { Wheel } from './wheel.ts';
 
 interface AxleFigures {
   readonly brake: AxleBrake;
@@ -27,28 +26,17 @@ interface AxleFigures {
  * Source: [gillespie], [pacejka]
  */
 export class WheelFigures {
-  /** By `wheelStride` and `figure`. */
-  readonly table = new Float64Array(4 * wheelStride);
+  readonly frontCurve = new SlipForceTable();
+  readonly rearCurve = new SlipForceTable();
+  readonly each: readonly [Wheel, Wheel, Wheel, Wheel] = [
+    new Wheel(this.frontCurve),
+    new Wheel(this.frontCurve),
+    new Wheel(this.rearCurve),
+    new Wheel(this.rearCurve),
+  ];
   /** m, half of each track. */
   frontHalfTrack = 0;
   rearHalfTrack = 0;
-  readonly frontCurve = new SlipForceTable();
-  readonly rearCurve = new SlipForceTable();
-
-  /** One figure of one wheel, by its place in `figure`. */
-  read(wheel: number, place: number): number {
-    return this.table[wheelStride * wheel + place]!;
-  }
-
-  /** Sets one figure of one wheel. */
-  write(wheel: number, place: number, value: number): void {
-    this.table[wheelStride * wheel + place] = value;
-  }
-
-  /** N that one tire could give at a load, N. */
-  peakAt(wheel: number, load: number): number {
-    return peakAt(this.table, wheel, load);
-  }
 
   /** Takes on a set-up on a road. */
   take({ car, frontBrake, rearBrake, frontTire, rearTire }: SetUp, road: Road): void {
@@ -81,18 +69,19 @@ export class WheelFigures {
     const exponent = 1 - tire.loadSensitivity;
     const atNominal = tirePeakForce({ tire, load: tire.nominalLoad, surfaceFactor: road.surfaceFactor });
     const scale = atNominal * Math.pow(tire.nominalLoad, -exponent);
-    for (let wheel = first; wheel < first + 2; wheel += 1) {
-      this.write(wheel, figure.loadShare, wheel === first ? leftLoadShare : 1 - leftLoadShare);
-      this.write(wheel, figure.radius, radius);
-      this.write(wheel, figure.perInertia, 1 / inertia);
-      this.write(wheel, figure.perRelaxation, 1 / relaxation);
-      this.write(wheel, figure.gain, gain);
-      this.write(wheel, figure.pushOut, pushOutPressure);
-      this.write(wheel, figure.engineDrag, engineDrag);
-      this.write(wheel, figure.peakScale, scale);
-      this.write(wheel, figure.peakExponent, exponent);
-      this.write(wheel, figure.anchorLoad, 1e-9);
-      this.write(wheel, figure.anchorPeak, 0);
+    for (let at = first; at < first + 2; at += 1) {
+      const wheel = this.each[at]!;
+      wheel.loadShare = at === first ? leftLoadShare : 1 - leftLoadShare;
+      wheel.radius = radius;
+      wheel.perInertia = 1 / inertia;
+      wheel.perRelaxation = 1 / relaxation;
+      wheel.gain = gain;
+      wheel.pushOut = pushOutPressure;
+      wheel.engineDrag = engineDrag;
+      wheel.peakScale = scale;
+      wheel.peakExponent = exponent;
+      wheel.perAnchor = 1e9;
+      wheel.anchorPeak = 0;
     }
   }
 }

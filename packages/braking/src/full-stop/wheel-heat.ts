@@ -7,9 +7,9 @@ import { RotorState } from '../heat/rotor-state.ts';
 import type { RotorStep } from '../heat/rotor-step.ts';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { Pad } from '../set-up/pad.ts';
+import type { FullBooks } from './full-ledger.ts';
 import type { FullStopInput } from './full-stop-input.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
-import { figure } from './wheel-places.ts';
 
 /** Layers of each rotor's half thickness in the full stop. */
 const layers = 6;
@@ -31,8 +31,8 @@ export class WheelHeat {
     RotorState,
     RotorState,
   ];
-  /** J that each brake has made since the last look. */
-  readonly waiting = new Float64Array(4);
+  /** J that each brake had made up to the last look. */
+  readonly #given = new Float64Array(4);
   /** °C, greatest at the face of each rotor. */
   readonly hottest = new Float64Array(4);
   /** 1, part of the heat that the rotor takes. */
@@ -45,7 +45,7 @@ export class WheelHeat {
   /** Takes on a stop; every rotor is as warm all through as its axle is said to be. */
   take({ setUp, road, speed, rotorTemperatures }: FullStopInput, dynamics: StopDynamics): void {
     const temperatures = rotorTemperatures ?? usualPadTemperatures;
-    this.waiting.fill(0);
+    this.#given.fill(0);
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const brake = wheel < 2 ? setUp.frontBrake : setUp.rearBrake;
       const temperature = wheel < 2 ? temperatures.front : temperatures.rear;
@@ -54,8 +54,8 @@ export class WheelHeat {
       rotor.warmTo(temperature);
       this.hottest[wheel] = temperature;
       this.shares[wheel] = rotorHeatShare(brake);
-      dynamics.wheels.write(wheel, figure.friction, padFriction({ pad: brake.pad, temperature }));
-      dynamics.wheels.write(wheel, figure.frictionRate, 0);
+      dynamics.wheels.each[wheel]!.friction = padFriction({ pad: brake.pad, temperature });
+      dynamics.wheels.each[wheel]!.frictionRate = 0;
     }
     dynamics.frictionTime = 0;
     this.#frontPad = setUp.frontBrake.pad;
@@ -94,24 +94,25 @@ export class WheelHeat {
   }
 
   /** Gives the rotors the heat of `span` seconds that end at `time`, s, and sets the friction of the time after it. */
-  look(dynamics: StopDynamics, time: number, span: number): void {
+  look(dynamics: StopDynamics, books: FullBooks, time: number, span: number): void {
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const rotor = this.rotors[wheel]!;
       const step = wheel < 2 ? this.#front : this.#rear;
       const before = rotor.interfaceTemperature;
-      const flux = (this.shares[wheel]! * this.waiting[wheel]!) / (2 * rotor.sweptArea * span);
+      const made = books.brakeHeat(wheel);
+      const flux = (this.shares[wheel]! * (made - this.#given[wheel]!)) / (2 * rotor.sweptArea * span);
+      this.#given[wheel] = made;
       step.duration = span;
       step.fluxAtStart = flux;
       step.fluxAtEnd = flux;
       rotor.step(step);
-      this.waiting[wheel] = 0;
       const now = rotor.interfaceTemperature;
       if (now > this.hottest[wheel]!) this.hottest[wheel] = now;
       const pad = wheel < 2 ? this.#frontPad : this.#rearPad;
       const friction = linearTable(pad.frictionTemperatures, pad.frictions, now);
       const next = linearTable(pad.frictionTemperatures, pad.frictions, now + now - before);
-      dynamics.wheels.write(wheel, figure.friction, friction);
-      dynamics.wheels.write(wheel, figure.frictionRate, (next - friction) / span);
+      dynamics.wheels.each[wheel]!.friction = friction;
+      dynamics.wheels.each[wheel]!.frictionRate = (next - friction) / span;
     }
     dynamics.frictionTime = time;
   }

@@ -140,7 +140,7 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
   const points = measured.points.map(
     ({ pedalForce_N, frontLinePressure_Pa, travel_m, expectedTravel_m, plugged, used }) => [
       print.quantity(pedalForce_N, 'force'),
-      print.quantity(frontLinePressure_Pa, 'line-pressure'),
+      print.quantity(frontLinePressure_Pa, 'line-pressure', 0.03 * frontLinePressure_Pa),
       print.quantity(travel_m, 'travel', measured.travelSpread_m),
       print.quantity(expectedTravel_m, 'travel', measured.travelSpread_m),
       `${plugged.length > 0 ? `plugged: ${plugged.join(', ')}` : ''}${used ? '' : ' left out'}`.trim(),
@@ -167,7 +167,8 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
     title,
     print.estimate(prior_m, 'travel'),
     print.estimate(posterior_m, 'travel'),
-    `${narrowing.toFixed(2)}${told ? '' : ' (not told apart)'}`,
+    narrowing.toFixed(2),
+    told ? 'yes' : 'no',
   ]);
   const condition = `Condition number of offset, air and compliance: ${rounded(measured.conditionNumber)} (past 100 hardly told apart); of the parts: ${measured.splitConditionNumber === null ? 'without bound' : rounded(measured.splitConditionNumber)}. Scatter over the stated spreads: ${measured.scatter.toFixed(1)}.`;
   return [
@@ -183,7 +184,7 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
     [textTable(['', 'Measured', 'By the parts of the job'], found, terminal, 'rows'), condition],
     [
       textTable(
-        ['Travel at the hardest push', 'Before', 'After', 'Width after/before'],
+        ['Travel at the hardest push', 'By the job', 'With the points', 'Width', 'Told apart'],
         split,
         terminal,
         'rows',

@@ -7,6 +7,8 @@ import { goodBleed } from './measured/measured-verdict.ts';
 
 /** Share of the draws from which a pedal at its end is a danger (assumed). */
 const dangerShare = 0.05;
+/** Share of the draws from which an empty reservoir is worth a word: its size is mostly assumed (assumed). */
+const likelyEmpty = 0.3;
 /** Share of the pedal's travel that should stay free (common practice: a quarter). */
 const mostShare = 0.75;
 
@@ -90,7 +92,7 @@ function ofKnockBack({ knockBackShare, push }: Told): Warning[] {
 }
 
 function ofReservoir({ wornPads }: Told): Warning[] {
-  if (wornPads.emptyShare < dangerShare) return [];
+  if (wornPads.emptyShare < likelyEmpty) return [];
   const message = `From these pads to worn ones the calipers take more fluid than the reservoir has between its marks (in ${percent(wornPads.emptyShare)} of the draws): check the level as the pads wear, and never fill it up on worn pads without a thought of new ones.`;
   return [{ code: 'reservoir-small', severity: 'caution', message }];
 }
@@ -106,6 +108,11 @@ function ofMeasured({ measured }: Told, units: UnitSystem): Warning[] {
   if (measured.scatter > 2) {
     const message = `The measured points scatter ${measured.scatter.toFixed(1)} times as much as their spreads allow: measure again, or one compliance in a straight line does not describe this pedal. The intervals are widened by it.`;
     warnings.push({ code: 'pedal-points-scatter', severity: 'caution', message });
+  }
+  if (measured.offset_m.high < 0) {
+    const message =
+      'The points fit only with less than no free play: the zero of the travel may be off, or air was pressed into solution. Take the air as an upper bound, and measure again from a pedal at rest.';
+    warnings.push({ code: 'pedal-offset-below-zero', severity: 'caution', message });
   }
   if (measured.points.some(({ used }) => !used)) {
     const message =

@@ -54,14 +54,16 @@ const measuredPedal = z.strictObject({
   /** One standard deviation. */
   travelSpread_m: z.number(),
   forceSpreadShare: z.number(),
-  /** From the points alone. */
+  /** From the points alone, with the spread of the pressures behind them and the error of the straight line. */
   offset_m: estimate,
   air_m3: estimate,
   compliance_m3_Pa: estimate,
-  /** The same three by the job's parts, fitted alike. */
+  /** What the parts of the job have; compliance as the secant to the hardest push. */
   expectedOffset_m: estimate,
   expectedAir_m3: estimate,
   expectedCompliance_m3_Pa: estimate,
+  /** Air that the fit finds in the parts' own travel beyond what they have: their stretch is no straight line. */
+  straightLineBias_m3: z.number(),
   /** Of the three shapes; past 100 they are hardly told apart. */
   conditionNumber: z.number(),
   /** Scatter about the fit over the stated spreads. */

@@ -32,7 +32,7 @@ export function measuredPedal({ test, central, draws, seed, units }: MeasuredPed
   const state = inStateOf(central, test.engine);
   requireEnough(usablePoints(state, test.points));
   const gauge = gaugeOf(test.points);
-  const { fit, points, measured, expected } = fitDraws({ test, central, draws, gauge, seed });
+  const { fit, points, measured, expected, bias } = fitDraws({ test, central, draws, gauge, seed });
   const states = draws.map((setUp) => (setUp === null ? null : inStateOf(setUp, test.engine)));
   const { split, splitConditionNumber } = splitDraws({ setUp: state, draws: states, points, gauge });
   const figures = {
@@ -53,6 +53,7 @@ export function measuredPedal({ test, central, draws, seed, units }: MeasuredPed
     expectedOffset_m: expected.offset,
     expectedAir_m3: expected.air,
     expectedCompliance_m3_Pa: expected.compliance,
+    straightLineBias_m3: bias.air,
     conditionNumber: fit.condition,
     scatter: fit.scatter,
     airTold: airIsTold(measured.air),

@@ -16,7 +16,7 @@ export function airIsTold({ low, high }: Estimate): boolean {
 
 type Figures = Pick<
   MeasuredPedal,
-  'air_m3' | 'compliance_m3_Pa' | 'expectedCompliance_m3_Pa' | 'airTold' | 'engine' | 'scatter'
+  'air_m3' | 'compliance_m3_Pa' | 'expectedCompliance_m3_Pa' | 'airTold' | 'engine'
 >;
 
 /**
@@ -46,14 +46,19 @@ function airWords({ air_m3, airTold, engine }: Figures, say: Speaker): string {
 }
 
 /** By how much it gives more or less than its parts should, only where the intervals do not meet. */
-function complianceWords({ compliance_m3_Pa: found, expectedCompliance_m3_Pa: wanted }: Figures): string {
+function complianceWords({
+  compliance_m3_Pa: found,
+  expectedCompliance_m3_Pa: wanted,
+  airTold,
+}: Figures): string {
+  if (!airTold) return 'Nor can its compliance be told.';
   if (found.low > wanted.high) {
     const times = (found.value / wanted.value).toFixed(1);
     return `Under pressure it gives about ${times} times what the job's parts should: hose, pad, caliper or pedal box, which these points can't tell apart.`;
   }
   if (found.high < wanted.low)
     return "Under pressure it gives less than the job's parts should; the parts' figures are too soft.";
-  return "Under pressure it gives what the job's parts should.";
+  return "Under pressure it gives about what the job's parts should.";
 }
 
 /** What no such points can tell apart, and how it can be done safely. */

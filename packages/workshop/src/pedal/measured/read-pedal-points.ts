@@ -35,10 +35,9 @@ export function readPedalPoints(text: string, file: string | null): PointsReadin
     accepted: string,
     what: string,
   ): void => {
-    const path = row === null ? 'points' : `points[${row.index}]`;
     const place = row === null ? 'the points' : `point ${row.index + 1}`;
     const line = row === null || file === null ? null : row.line;
-    problems.push({ code, file, line, column: null, path, found, accepted, message: `${place} ${what}` });
+    problems.push({ code, file, line, column: null, path: '', found, accepted, message: `${place}${what}` });
   };
   for (const row of rows) {
     const point = pointOf(row);
@@ -48,7 +47,7 @@ export function readPedalPoints(text: string, file: string | null): PointsReadin
   if (problems.length === 0)
     for (const { code, index, found, accepted } of pointTroubles(points)) {
       const row = index === null ? null : (rows[index] ?? null);
-      refuse(code, row, found, accepted, `${row === null ? 'are' : 'is'} ${found}; accepted is ${accepted}`);
+      refuse(code, row, found, accepted, `: ${found}; accepted is ${accepted}`);
     }
   return problems.length === 0 ? { ok: true, points } : { ok: false, problems };
 }
@@ -64,7 +63,7 @@ function pointOf(row: PointRow): JobPedalPoint | Trouble {
       code: 'unknown-choice',
       found: strange,
       accepted,
-      message: `plugs "${strange}"; accepted: ${accepted}`,
+      message: ` plugs "${strange}"; accepted: ${accepted}`,
     };
   }
   if (row.load === '' || row.travel === '')
@@ -72,7 +71,7 @@ function pointOf(row: PointRow): JobPedalPoint | Trouble {
       code: 'missing',
       found: row.text,
       accepted: example,
-      message: `is "${row.text}"; accepted is ${example}`,
+      message: ` is "${row.text}"; accepted is ${example}`,
     };
   const force = knownOf(row, 'force', row.load);
   const isPressure = 'code' in force && force.code === 'unit-wrong-dimension';

@@ -150,8 +150,8 @@ function partTable(parts) {
 function noteLines(rows) {
   const texts = [...new Set(rows.map((row) => row.note))];
   return texts.map((text) => {
-    const names = rows.filter((row) => row.note === text).map(rowName);
-    return `- **${[...new Set(names)].join(', ')}**: ${text}`;
+    const noted = rows.filter((row) => row.note === text).map(rowName);
+    return `- **${[...new Set(noted)].join(', ')}**: ${text}`;
   });
 }
 

@@ -14,7 +14,7 @@ export const sections = {
   12: 'How sure',
   13: 'Measured stops',
 };
-const needed = [1, 2, 3, 4, 5, 6, 7, 8];
+const needed = new Set([1, 2, 3, 4, 5, 6, 7, 8]);
 /** The physics; what follows is statistics, and proves no brake. */
 const lastOfPhysics = 10;
 
@@ -90,7 +90,7 @@ export function accountProblems({ total, sources, sections: found, homeless }) {
       `checks: ${sources.length} sources count for the physics; at least ${leastSources} are wanted`,
     );
   for (const { section, rows } of found)
-    if (needed.includes(section) && rows === 0)
+    if (needed.has(section) && rows === 0)
       problems.push(`checks: no row counts for section ${section} of the model, ${sections[section]}`);
   return problems;
 }

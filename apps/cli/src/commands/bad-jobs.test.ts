@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { commandsTaking, runHere } from '../command-here.testing.ts';
 import { soundJobText } from '../sound-job.testing.ts';
+import { repository } from '../standstill.testing.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'standstill-bad-jobs-'));
 const file = join(folder, 'job.yaml');
@@ -510,4 +511,29 @@ describe.each(commandsTaking('job'))('%s', (command) => {
       expect(err).toBe(`${file}:${place}: ${bad[3]}\n`);
     },
   );
+});
+
+describe('other doors to a job', () => {
+  const [bad] = badJobs;
+
+  it('compare --job does nothing with a job that is wrong', async () => {
+    if (bad === undefined) throw new Error('no bad job');
+    const place = written(bad);
+    const logs = ['before.csv', 'after.csv'].map((name) =>
+      join(repository, 'examples/hill-climb-coupe', name),
+    );
+    const { code, out, err } = await runHere('compare', ...logs, '--job', file);
+    expect({ code, out }).toEqual({ code: 3, out: '' });
+    expect(err).toBe(`${file}:${place}: ${bad[3]}\n`);
+  });
+
+  it('serve --demo does not start with a job that is wrong', async () => {
+    if (bad === undefined) throw new Error('no bad job');
+    const place = written(bad);
+    const data = join(folder, 'data');
+    const words = ['serve', '--port', '0', '--data', data, '--no-open', '--demo', file];
+    const { code, out, err } = await runHere(...words);
+    expect({ code, out }).toEqual({ code: 3, out: '' });
+    expect(err).toBe(`${file}:${place}: ${bad[3]}\n`);
+  });
 });

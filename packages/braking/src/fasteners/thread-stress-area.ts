@@ -20,7 +20,7 @@ export interface MetricThread {
  * @throws OutOfRangeError where an input cannot be
  * Source: [iso-898-1]
  * @example
- * threadStressArea({ diameter: 0.012, pitch: 0.00175 }) // => 0.0000842665
+ * threadStressArea({ diameter: 0.012, pitch: 0.00175 }) // => 8.42664e-05
  */
 export function threadStressArea({ diameter, pitch }: MetricThread): number {
   requireRange('thread diameter', diameter, 'm', 0.003, 0.04);

@@ -24,6 +24,9 @@ const libraries = {
   surfaceClasses,
   caliperClasses,
   pistonMaterials,
+  boosterClasses,
+  masterCylinderClasses,
+  others: { pedalClass, tubeClass, siliconeFluid },
 };
 
 function isClassValue(field: unknown): field is ClassValue {
@@ -100,9 +103,8 @@ describe('class tables', () => {
 
 describe('the letters on the edge of a pad', () => {
   it('fall where a friction is over the low end and not over the high one', () => {
-    expect([0.15, 0.1501, 0.25, 0.35, 0.3501, 0.45, 0.55, 0.5501, 1].map(frictionCode)).toEqual([
-      ...['C', 'D', 'D', 'E', 'F', 'F', 'G', 'H', 'H'],
-    ]);
+    const frictions = [0.15, 0.1501, 0.25, 0.35, 0.3501, 0.45, 0.55, 0.5501, 1];
+    expect(frictions.map(frictionCode).join('')).toBe('CDDEFFGHH');
     expect(() => frictionCode(0)).toThrow('friction');
     expect(() => frictionCode(Number.NaN)).toThrow('friction');
   });
@@ -115,9 +117,9 @@ describe('the letters on the edge of a pad', () => {
     });
     expect(asked).toEqual([93, 121, 149, 204]);
     for (const pad of [padClasses.road, padClasses.fastRoad, padClasses.track]) {
-      const at = (temperature: number) =>
+      const frictionAt = (temperature: number) =>
         linearTable(pad.frictionTemperatures, pad.frictions.values, temperature);
-      expect(normalFrictionCode(at)).toBe('F');
+      expect(normalFrictionCode(frictionAt)).toBe('F');
     }
   });
 });

@@ -57,6 +57,10 @@ export class BrakedAxle {
   force = 0;
   forceSlope = 0;
   grip: Grip = 'rolling';
+  /** N of the stopping force that slip, the engine and the brakes take; set by `divide`. */
+  intoSlip = 0;
+  intoEngine = 0;
+  intoBrakes = 0;
   /** Whether the tires give what the line pressure asks. */
   followsPressure = true;
   readonly water = new WaterGrip();
@@ -268,19 +272,25 @@ export class BrakedAxle {
   }
 
   /**
-   * N of the stopping force that the engine takes at the wheels, while the car slows at `deceleration`, m/s²: its drag, less
-   * its part of what goes into slip, and never more than the tires pass on. The brakes take the rest; nothing where locked.
+   * Divides the stopping force between slip, engine and brakes, while the car slows at `deceleration`, m/s². The engine takes
+   * its drag, less its part of what goes into slip, and never more than the tires pass on; nothing where they are locked.
    */
-  engineTakes(deceleration: number): number {
-    if (this.engineForce === 0 || this.grip === 'locked') return 0;
+  divide(deceleration: number): void {
     const stopping = this.stoppingForce(deceleration);
-    const atWheels = stopping - this.slipForce();
-    return stopping > this.engineForce ? (atWheels * this.engineForce) / stopping : atWheels;
+    const slip = this.slipForce();
+    const atWheels = stopping - slip;
+    this.intoSlip = slip;
+    this.intoEngine = 0;
+    if (this.engineForce > 0 && this.grip !== 'locked') {
+      this.intoEngine = stopping > this.engineForce ? (atWheels * this.engineForce) / stopping : atWheels;
+    }
+    this.intoBrakes = atWheels - this.intoEngine;
   }
 
   /** N of the stopping force that the brakes turn into heat, while the car slows at `deceleration`, m/s². */
   brakesTake(deceleration: number): number {
-    return this.stoppingForce(deceleration) - this.slipForce() - this.engineTakes(deceleration);
+    this.divide(deceleration);
+    return this.intoBrakes;
   }
 
   /** kg, slope of the stopping force over deceleration. */

@@ -85,7 +85,7 @@ export class PressureRise {
   }
 
   #toHeld(time: number): number {
-    if (time >= 40 * this.#lag) return this.held;
+    if (time >= 24 * this.#lag) return this.held;
     return this.held + (this.#atRampEnd - this.held) * Math.exp(-time / this.#lag);
   }
 

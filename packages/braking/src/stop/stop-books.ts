@@ -5,6 +5,8 @@ import type { StopLimit } from './stop-limit.ts';
 
 /** s over which the energy of a wheel that locks reaches its rotor (assumed). */
 const lockingTime = 0.1;
+/** 1: times are compared with this much slack, so that a rounding of one never decides. */
+const slightlyLess = 1 - 1e-6;
 
 /**
  * What a march writes down: where the energy went, what held the stop back over which distance, the gates of the mean
@@ -76,10 +78,12 @@ export class StopBooks {
 
   /** Reads the forces at a node. */
   readNode({ front, rear, body }: BrakedCar, deceleration: number): void {
-    this.frontHeat = front.brakesTake(deceleration);
-    this.rearHeat = rear.brakesTake(deceleration);
-    this.#slip = front.slipForce() + rear.slipForce();
-    this.#engine = front.engineTakes(deceleration) + rear.engineTakes(deceleration);
+    front.divide(deceleration);
+    rear.divide(deceleration);
+    this.frontHeat = front.intoBrakes;
+    this.rearHeat = rear.intoBrakes;
+    this.#slip = front.intoSlip + rear.intoSlip;
+    this.#engine = front.intoEngine + rear.intoEngine;
     this.#airDrag = body.airDrag;
     this.#rolling = body.rolling;
     this.peakDeceleration = Math.max(this.peakDeceleration, deceleration);
@@ -138,10 +142,12 @@ export class StopBooks {
       this.#rearPower = this.rearHeat * startSpeed;
     }
     this.waitingTime += step.duration;
-    if (this.waitingTime < shortest && endSpeed > 0) return 0;
+    if (this.waitingTime < shortest * slightlyLess && endSpeed > 0) return 0;
     const duration = this.waitingTime;
-    const frontEnd = front.brakesTake(endDeceleration);
-    const rearEnd = rear.brakesTake(endDeceleration);
+    front.divide(endDeceleration);
+    rear.divide(endDeceleration);
+    const frontEnd = front.intoBrakes;
+    const rearEnd = rear.intoBrakes;
     const frontWork = step.work(this.frontHeat, frontEnd, car.frontBend);
     const rearWork = step.work(this.rearHeat, rearEnd, car.rearBend);
     const share = endSpeed > 0 ? Math.min(1, duration / lockingTime) : 1;

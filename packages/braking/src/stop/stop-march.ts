@@ -23,7 +23,12 @@ const briskSpeed = 20;
 const mostSlowness = 4;
 /** s from node to node at most, about: over the ramp, and when marching by speed. */
 const longestRampStep = 0.03;
-const longestStep = 0.25;
+const longestStep = 0.35;
+/** s, the same at the first touch, and how much longer per s after it. */
+const earlyStep = 0.2;
+const stepGrowth = 0.1;
+/** s, a span that is not worth marching by time; what a rounding leaves of one is shorter still. */
+const shortestSpan = 1e-6;
 /** s over which the rotors are warmed at once at least; shorter steps wait for each other. */
 const shortestWarming = 0.03;
 /** m/s², under which speed is a poor guide and time a better one: at the start of a step, and at its end. */
@@ -33,6 +38,8 @@ const leastDeceleration = 0.01;
 const nearlyRest = 0.05;
 /** s after which a car that still moves is taken not to come to rest. */
 const mostTime = 600;
+/** 1: counts are rounded up with this much slack, so that a rounding of an input never adds a step. */
+const slightlyLess = 1 - 1e-6;
 /** Relative change of pad friction that makes the end of a step worth solving again. */
 const smallFriction = 2e-4;
 /** Share of the peak, 1, within which a wheel pair is taken to be at it, and within which that moment is sought. */
@@ -145,16 +152,17 @@ export class StopMarch {
   #marchByTime(): void {
     const { rampTime, lag } = this.rise;
     const ramp = rampTime - this.time;
-    if (ramp > 0 && !this.#marchForTime(ramp, Math.max(rampSteps, ramp / longestRampStep), 1)) return;
+    if (ramp > shortestSpan && !this.#marchForTime(ramp, Math.max(rampSteps, ramp / longestRampStep), 1))
+      return;
     const rest = rampTime + lagsByTime * lag - this.time;
-    if (rest > 0 && this.car.keeper.leavesBrakesFree())
+    if (rest > shortestSpan && this.car.keeper.leavesBrakesFree())
       this.#marchForTime(rest, rampTime > 3 * lag ? lagSteps : rampSteps, lagStretch);
   }
 
   /** Steps over a span of time, s, the last one `stretch` times as long as the first; false where it is left early. */
   #marchForTime(span: number, steps: number, stretch: number): boolean {
     const slowness = Math.min(mostSlowness, Math.max(1, briskSpeed / this.#entrySpeed));
-    const count = Math.ceil(steps * this.#refinement * slowness);
+    const count = Math.ceil(steps * this.#refinement * slowness * slightlyLess);
     const ratio = Math.pow(stretch, 1 / Math.max(1, count - 1));
     const floor = this.car.keeper.kind === 'antilock' ? this.#antilockFloor : 0;
     let size = ratio === 1 ? span / count : (span * (ratio - 1)) / (Math.pow(ratio, count) - 1);
@@ -172,15 +180,19 @@ export class StopMarch {
     const { body } = this.car;
     const draggy = Math.max(1, (6 * body.airDrag) / Math.max(body.airDrag, body.mass * this.deceleration));
     const widest = (this.speed - last) / (steps * this.#refinement * draggy);
-    const longest = longestStep / this.#refinement;
-    const mostSteps = mostTime / longest;
-    for (let i = 0; i < mostSteps && this.speed > last; i += 1) {
+    while (this.speed > last && this.time < mostTime) {
+      const longest = this.#longestNow();
       const toGo = this.speed - last;
       const lost = this.#untilBend(Math.min(widest, this.deceleration * longest));
       if (this.deceleration < gentleDeceleration && lost < toGo) this.#advance(longest, true);
       else this.#advance(toGo < 1.2 * lost ? toGo : lost, false);
     }
     this.cameToRest = this.speed <= last;
+  }
+
+  /** s, as long as a step may be now: the faces warm up fast at first, slower later. */
+  #longestNow(): number {
+    return Math.min(longestStep, earlyStep + stepGrowth * this.time) / this.#refinement;
   }
 
   /** m/s of speed to lose in a step, so that it ends where the grip on water bends rather than goes over that. */
@@ -196,25 +208,27 @@ export class StopMarch {
       if (!byTime && this.deceleration < (left > nearlyRest ? leastDeceleration : 0)) return;
       this.#tryStep(left, byTime);
       if (!byTime && left > nearlyRest && this.#step.endDeceleration < leastDeceleration) {
-        this.#advance(longestStep / this.#refinement, true);
+        this.#advance(this.#longestNow(), true);
         return;
       }
-      const size = this.#carefulShare() * left;
-      if (size < left) this.#tryStep(size, byTime);
-      const share = this.#shareUntilSwitch();
-      if (share === 1) {
-        this.#accept();
-        left -= size;
-      } else if (this.#switches >= mostSwitches) {
-        this.#accept();
-        this.#settle();
-        left -= size;
-      } else {
-        left -= this.#goToSwitch(size, byTime, share);
-        this.#switches += 1;
-        if (!this.#wasForeseenTooEarly()) this.#pass();
-      }
+      left -= this.#goOn(left, byTime);
     }
+  }
+
+  /** Takes the tried step of `left`, or what of it comes before a wheel pair lets go; answers how much. */
+  #goOn(left: number, byTime: boolean): number {
+    const size = this.#carefulShare() * left;
+    if (size < left) this.#tryStep(size, byTime);
+    const share = this.#shareUntilSwitch();
+    if (share < 1 && this.#switches < mostSwitches) {
+      const gone = this.#goToSwitch(size, byTime, share);
+      this.#switches += 1;
+      if (!this.#wasForeseenTooEarly()) this.#pass();
+      return gone;
+    }
+    this.#accept();
+    if (share < 1) this.#settle();
+    return size;
   }
 
   /** Takes the part of a step of `size` after which a wheel pair lets go, about its `share`; answers the size of that part. */
@@ -239,6 +253,7 @@ export class StopMarch {
         if (pass > 0) atHigh *= 0.5;
       }
       at = low + (high - low) * (atLow / (atLow - atHigh));
+      if (at < leastShare) return at * size;
     }
     this.#accept();
     return at * size;

@@ -25,7 +25,7 @@ export function sensitivityResult(job: Job, found: Sensitivity, output: number):
   });
   return {
     rows,
-    variance_m2: variance,
+    variance_m2: Number.isFinite(variance) ? variance : 0,
     numbers: byTotal(numbers),
     rest: rest === undefined ? null : { count: found.knowns.length - found.single, ...shares(rest) },
     parts: byTotal(parts),

@@ -150,6 +150,12 @@ describe('what holds a car back', () => {
     expect(light.sentence).toMatch(/pedal effort holds the car back.*The tires become the limit at/);
   });
 
+  it('is heat where hot pads are what makes the brakes too weak', () => {
+    const hot = limitOf({ pedalForce: 300 }, ['startTemperature: 200 °F', 'startTemperature: 1100 °F']);
+    expect(hot.limit).toBe('heat');
+    expect(hot.sentence).toContain('heat holds the car back: hot pads make the brakes too weak');
+  });
+
   it('is the brake torque where no foot reaches the tires', () => {
     const weak = limitOf({}, ['booster: booster', 'booster: none'], ['pistons: [54 mm]', 'pistons: [25 mm]']);
     expect([weak.limit, weak.pedalForceAtLimit_N]).toEqual(['brake torque', null]);

@@ -102,11 +102,13 @@ function setUpLimits({ job, options, prediction, found, advice, drawn }: View, i
   const setUp = prediction.setUps[index]!;
   const central = prediction.budgets[index]!;
   const { budget, tiresLimitShare } = budgetIntervals(central, drawn[index]!);
-  const limit = limitOf(setUp, central);
+  const { speed, pedalForce } = options;
+  const settled = settle(job, setUp.id, undefined, { speed, pedalForce });
+  const limit = limitOf({ setUp, budget: central, settled });
   const ratio = lastOverFirst(setUp, job.conditions.repeatedStops.count);
-  const { speed_m_s: speed, pedalForce_N: pedalForce } = prediction;
   const { units = 'us' } = options;
-  const told = { setUp, limit, lastOverFirst: ratio, tiresLimitShare, speed, pedalForce, units };
+  const asked = { speed: prediction.speed_m_s, pedalForce: prediction.pedalForce_N, units };
+  const told = { setUp, limit, lastOverFirst: ratio, tiresLimitShare, ...asked };
   return {
     id: setUp.id,
     title: setUp.title,

@@ -9,6 +9,8 @@ import { goodBleed } from './measured/measured-verdict.ts';
 const dangerShare = 0.05;
 /** Share of the draws from which an empty reservoir is worth a word: its size is mostly assumed (assumed). */
 const likelyEmpty = 0.3;
+/** m³ of air that makes the pedal noticeably longer (assumed). */
+const noticeableAir = 1e-6;
 /** Share of the pedal's travel that should stay free (common practice: a quarter). */
 const mostShare = 0.75;
 
@@ -104,6 +106,12 @@ function ofMeasured({ measured }: Told, units: UnitSystem): Warning[] {
     const range = speaker(units).range(measured.air_m3.low, measured.air_m3.high, 'fluid-volume');
     const message = `There is ${range} of trapped air in this system. Find where it comes in and bleed it before anybody drives.`;
     warnings.push({ code: 'air-in-system', severity: 'danger', message });
+  }
+  const { value: stated } = measured.expectedAir_m3;
+  if (measured.airTold && Math.abs(measured.air_m3.value - stated) > noticeableAir) {
+    const told = speaker(units).rounded(stated, 'fluid-volume', 2);
+    const message = `All but the measured figures are for the ${told} of air in the job: state the measured air as trappedAir of the fluid to see what it does to travel and to a lost circuit.`;
+    warnings.push({ code: 'measured-air-not-in-job', severity: 'note', message });
   }
   if (measured.scatter > 2) {
     const message = `The measured points scatter ${measured.scatter.toFixed(1)} times as much as their spreads allow: measure again, or one compliance in a straight line does not describe this pedal. The intervals are widened by it.`;

@@ -18,7 +18,8 @@ type Told = Pick<PedalReport, 'push' | 'parts' | 'pedalForce_N' | 'circuitsLost'
 export function pedalSentence(report: Told, units: UnitSystem): string {
   const say = speaker(units);
   const start = report.measured === null ? travelWords(report, say) : firstSentence(report.measured.verdict);
-  return `${start}; ${lostWords(report, say)}.`;
+  const source = report.measured === null ? '' : "by the job's own figures, ";
+  return `${start}; ${source}${lostWords(report, say)}.`;
 }
 
 function firstSentence(verdict: string): string {

@@ -63,6 +63,6 @@ export function requireEnough(points: readonly UsablePoint[]): void {
       ? ''
       : `: ${places.length === 1 ? 'point' : 'points'} ${places.join(', ')} ${places.length === 1 ? 'is' : 'are'} below the push-out pressure of the calipers or at the floor`;
   throw new PedalPointsError(
-    `Measured pedal: ${open.length} usable points with nothing plugged${left}. Accepted are four or more, from light to hard, past the first touch of the pads and off the floor.`,
+    `Measured pedal: ${open.length} usable ${open.length === 1 ? 'point' : 'points'} with nothing plugged${left}. Accepted are four or more, from light to hard, past the first touch of the pads and off the floor.`,
   );
 }

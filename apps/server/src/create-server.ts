@@ -16,6 +16,7 @@ import { letConnectionsGo } from './guard/let-connections-go.ts';
 import { securityHeaders } from './guard/security-headers.ts';
 import { healthRoutes } from './health/health-routes.ts';
 import { jobRoutes } from './jobs/job-routes.ts';
+import { limitsRoutes } from './limits/limits-routes.ts';
 import { logRoutes } from './logs/log-routes.ts';
 import { predictionRoutes } from './predictions/prediction-routes.ts';
 import { answerProblem } from './problems/answer-problem.ts';
@@ -89,7 +90,14 @@ function addRoutes(app: App, parts: ServerParts): void {
   const context: ServerContext = { store, clock, ids, calculations, programVersion: programVersion() };
   describeApi(app, context.programVersion);
   void app.register(async (scope: App) => {
-    for (const routes of [healthRoutes, jobRoutes, logRoutes, predictionRoutes, comparisonRoutes])
+    for (const routes of [
+      healthRoutes,
+      jobRoutes,
+      logRoutes,
+      predictionRoutes,
+      limitsRoutes,
+      comparisonRoutes,
+    ])
       routes(scope, context);
     problemRoutes(scope);
   });

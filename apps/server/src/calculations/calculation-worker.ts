@@ -23,6 +23,7 @@ async function answer({ number, kind, task }: CalculationRequest): Promise<Calcu
 
 function calculate(kind: CalculationRequest['kind'], task: unknown): Promise<unknown> {
   if (kind === 'predict') return calculations.predict(task as PredictionTask);
+  if (kind === 'limits') return calculations.limits(task as PredictionTask);
   if (kind === 'reportLog') return calculations.reportLog(task as LogTask);
   return calculations.compare(task as ComparisonTask);
 }

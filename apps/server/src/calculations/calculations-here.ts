@@ -1,5 +1,6 @@
 import { reportLog } from '@standstill/workshop';
 import { calculateComparison } from './calculate-comparison.ts';
+import { calculateLimits } from './calculate-limits.ts';
 import { calculatePrediction } from './calculate-prediction.ts';
 import type { Calculations } from './calculations.ts';
 
@@ -11,6 +12,7 @@ import type { Calculations } from './calculations.ts';
 export function calculationsHere(): Calculations {
   return {
     predict: async (task) => calculatePrediction(task),
+    limits: async (task) => calculateLimits(task),
     reportLog: async ({ file, options }) => reportLog(file, options),
     compare: async (task) => calculateComparison(task),
     close: () => Promise.resolve(),

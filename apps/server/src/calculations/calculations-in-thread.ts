@@ -17,6 +17,7 @@ export function calculationsInThread(
   const thread = new CalculationThread(program, limits);
   return {
     predict: (task) => thread.ask('predict', task),
+    limits: (task) => thread.ask('limits', task),
     reportLog: (task) =>
       thread.ask<LogReport | LogRefusal>('reportLog', task).catch((error: unknown) => tooHeavy(error, task)),
     compare: (task) => thread.ask('compare', task),

@@ -1,6 +1,7 @@
 import type {
   Comparison,
   ComparisonRefusal,
+  LimitsReport,
   LogFile,
   LogRefusal,
   LogReport,
@@ -9,6 +10,7 @@ import type {
   Problem,
   ReportLogOptions,
 } from '@standstill/workshop';
+import type { OfJob } from './of-job.ts';
 
 /** What is predicted: a job document and how. */
 export interface PredictionTask {
@@ -19,6 +21,9 @@ export interface PredictionTask {
 export type PredictionAnswer =
   | { readonly ok: true; readonly prediction: Prediction }
   | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What holds the set-ups of a job back. */
+export type LimitsAnswer = OfJob<LimitsReport>;
 
 export interface LogTask {
   readonly file: LogFile;
@@ -54,6 +59,7 @@ export type ComparisonAnswer =
 /** Everything that takes long enough to hold up other requests. */
 export interface Calculations {
   predict(task: PredictionTask): Promise<PredictionAnswer>;
+  limits(task: PredictionTask): Promise<LimitsAnswer>;
   reportLog(task: LogTask): Promise<LogReport | LogRefusal>;
   compare(task: ComparisonTask): Promise<ComparisonAnswer>;
   close(): Promise<void>;

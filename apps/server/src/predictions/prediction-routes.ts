@@ -1,12 +1,10 @@
-import type { PredictOptions } from '@standstill/workshop';
 import { prediction } from '@standstill/workshop';
 import type { App } from '../app.ts';
 import { findJob } from '../jobs/find-job.ts';
 import { invalidJob } from '../jobs/read-document.ts';
 import { problemAnswers } from '../problems/problem-answers.ts';
 import type { ServerContext } from '../server-context.ts';
-import { predictionRequest } from './prediction-schemas.ts';
-import type { PredictionOptionsInput } from './prediction-schemas.ts';
+import { predictOptions, predictionRequest } from './prediction-schemas.ts';
 
 /** Predicts stops for programs that have no physics of their own; keeps nothing. */
 export function predictionRoutes(app: App, { store, calculations }: ServerContext): void {
@@ -23,16 +21,4 @@ export function predictionRoutes(app: App, { store, calculations }: ServerContex
     if (!answer.ok) throw invalidJob(answer.problems);
     return answer.prediction;
   });
-}
-
-function predictOptions({
-  speed_m_s: speed,
-  pedalForce_N: force,
-  ...rest
-}: PredictionOptionsInput): PredictOptions {
-  return {
-    ...rest,
-    ...(speed === undefined ? {} : { speed }),
-    ...(force === undefined ? {} : { pedalForce: force }),
-  };
 }

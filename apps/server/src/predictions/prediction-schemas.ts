@@ -1,3 +1,4 @@
+import type { PredictOptions } from '@standstill/workshop';
 import { z } from 'zod';
 
 /** How to predict; what is left out is as the job says. */
@@ -25,4 +26,17 @@ export const predictionRequest = z
     error: 'either a jobId or a document',
   });
 
-export type PredictionOptionsInput = z.infer<typeof predictionOptions>;
+type PredictionOptionsInput = z.infer<typeof predictionOptions>;
+
+/** The options as the workshop takes them. */
+export function predictOptions({
+  speed_m_s: speed,
+  pedalForce_N: force,
+  ...rest
+}: PredictionOptionsInput): PredictOptions {
+  return {
+    ...rest,
+    ...(speed === undefined ? {} : { speed }),
+    ...(force === undefined ? {} : { pedalForce: force }),
+  };
+}

@@ -41,6 +41,7 @@ test('the description has every request of the API and no other', async () => {
       'get /api/jobs/{id}/logs/{logId}',
       'get /api/jobs/{id}/logs/{logId}/report',
       'post /api/predictions',
+      'post /api/limits',
       'post /api/comparisons',
     ].sort(),
   );

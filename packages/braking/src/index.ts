@@ -102,6 +102,8 @@ export * from './pedal/braked-deceleration.ts';
 export * from './pedal/greatest-force-within.ts';
 export * from './pedal/pedal-force-for-deceleration.ts';
 export * from './pedal/pushes-without-engine.ts';
+export * from './pedal/steady-deceleration.ts';
+export * from './library/driver-limits.ts';
 export * from './pedal/measured/pedal-reading.ts';
 export * from './pedal/measured/pedal-shapes.ts';
 export * from './pedal/measured/fit-pedal.ts';

@@ -1,4 +1,4 @@
-import { regulationDistance, vacuumAtAltitude } from '@standstill/braking';
+import { driverLimits, regulationDistance, steadyDeceleration, vacuumAtAltitude } from '@standstill/braking';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { settle } from '../settle/settle.ts';
 import type { Settled } from '../settle/settle.ts';
@@ -45,9 +45,13 @@ export const reference = {
   /** m. */
   distance: regulationDistance('fmvss135-circuit-failed', hundred),
   /** N. */
-  pedalForce: 500,
+  pedalForce: driverLimits.lawfulForce.high,
   /** m/s², steady after the granted build-up. */
-  deceleration: hundred ** 2 / (2 * (regulationDistance('fmvss135-circuit-failed', hundred) - granted)),
+  deceleration: steadyDeceleration({
+    speed: hundred,
+    distance: regulationDistance('fmvss135-circuit-failed', hundred),
+    buildUp: granted,
+  }),
   source:
     'FMVSS 135 S7.10 and S7.11 (168 m from 100 km/h at no more than 500 N with a failed circuit or assist; from memory) and UN R13-H secondary braking (2.44 m/s²; from memory): a yardstick, not an approval',
 } as const;

@@ -1,3 +1,4 @@
+import { driverLimits } from '@standstill/braking';
 import type { UnitSystem } from '@standstill/units';
 import type { PedalReport } from '../results/pedal-report.ts';
 import type { Warning } from '../results/warning.ts';
@@ -76,6 +77,14 @@ function ofAssist({ assistLost, pushesWithoutEngine: pushes }: Told, units: Unit
     const often = assistLost.fallsShort ? '' : ` in ${percent(assistLost.fallsShortShare)} of the draws`;
     const message = `Without assist a push of 500 N does not reach the reference deceleration${often}.`;
     warnings.push({ code: 'assist-lost-short', severity: 'caution', message });
+  }
+  const needed = assistLost?.pedalForceAtReference_N?.value ?? 0;
+  const { weakDriverForce, lawfulForce } = driverLimits;
+  if (needed > weakDriverForce.low && needed <= lawfulForce.high) {
+    const say = speaker(units);
+    const weak = say.range(weakDriverForce.low, weakDriverForce.high, 'force');
+    const message = `Without assist the reference deceleration takes ${say.rounded(needed, 'force', 2)}; a weak driver gives ${weak}.`;
+    warnings.push({ code: 'assist-lost-heavy', severity: 'note', message });
   }
   const gone =
     pushes?.findIndex(({ vacuum_Pa }) => vacuum_Pa.value < 0.3 * (pushes[0]?.vacuum_Pa.value ?? NaN)) ?? -1;

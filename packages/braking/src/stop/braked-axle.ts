@@ -7,7 +7,7 @@ import { RotorState } from '../heat/rotor-state.ts';
 import type { AxleHeat } from '../heat/axle-heat.ts';
 import type { RotorStep } from '../heat/rotor-step.ts';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
-import { tirePeakForce } from '../tire/tire-peak-force.ts';
+import { requireTireFigures } from '../tire/tire-peak-force.ts';
 import { WaterGrip } from '../tire/water-grip.ts';
 import type { AxleParts } from './axle-parts.ts';
 
@@ -121,12 +121,15 @@ export class BrakedAxle {
 
   #takeTire({ tire, road, leftLoadShare }: AxleParts): void {
     const left = requireRange('left share of static load', leftLoadShare, '', 0.2, 0.8);
+    requireTireFigures(tire, road.surfaceFactor);
     const exponent = 1 - tire.loadSensitivity;
-    const atNominal = tirePeakForce({ tire, load: tire.nominalLoad, surfaceFactor: road.surfaceFactor });
-    const split = Math.pow(left, exponent) + Math.pow(1 - left, exponent);
+    const leftPart = Math.pow(left, exponent);
+    const rightPart = left === 0.5 ? leftPart : Math.pow(1 - left, exponent);
+    const split = leftPart + rightPart;
     this.#takeExponent(exponent);
-    this.peakScale = atNominal * Math.pow(tire.nominalLoad, -exponent) * split;
-    this.lighterShare = (2 * Math.pow(Math.min(left, 1 - left), exponent)) / split;
+    const perLoad = Math.pow(tire.nominalLoad, tire.loadSensitivity);
+    this.peakScale = road.surfaceFactor * tire.peakFriction * perLoad * split;
+    this.lighterShare = (2 * Math.min(leftPart, rightPart)) / split;
     this.slideRatio = requireRange('slide over peak friction', tire.slideRatio, '', 0.01, 1);
     this.#peakSlip = requireRange('slip at the peak', tire.peakSlip, '', 0.001, 1);
     const stiffness = requireRange('slip stiffness over peak force', tire.slipStiffness, '', 1e-3, 1e4);

@@ -3,10 +3,14 @@ import type { RearLine } from './rear-line.ts';
 
 /**
  * A driver without antilock who feels the lock limit and takes pedal force back before any wheel locks: the axle that
- * would lock first is held at a share of its limit, the other one follows the installed line.
+ * would lock first is held at a share of its limit, the other one follows the installed line. A foot that stays below that
+ * share is not touched.
  *
- * Equation: p so that F_i = s F_peak,i at the first axle; p_r from p_f (or the other way round) by `RearLine`.
- * Assumes: the driver is never late and never over the limit; what that leaves unused is the share s.
+ * Equation: p = min(p_foot, p_s), p_s so that F_i = s F_peak,i at the first axle; p_r from p_f (or the other way round) by `RearLine`.
+ * Assumes: the driver is never late and never over the limit; what that leaves unused is the share s. A foot between s and
+ * the whole limit is eased back to s as well, though it would not lock: the margin is kept by whoever comes near the limit.
+ * Were only a foot past the limit eased, a hair more force there would lengthen the stop by a tenth at one blow; so the
+ * force at the road rises with the foot and then stays, without a leap.
  * Source: [common-practice]
  */
 export class DriverFoot {

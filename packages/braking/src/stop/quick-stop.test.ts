@@ -114,6 +114,67 @@ describe('the quick stop', () => {
     });
   });
 
+  it('lets a foot below the share alone, and never stops longer for a harder one', () => {
+    const driven = { ...withSetUp({ antilock: noAntilock }), driverShare: 0.9 };
+    const at = (force: number, driverShare = 0.9) =>
+      quickStop({ ...driven, driverShare, foot: { force, rampTime: 0.2 } });
+    const first = Array.from({ length: 60 }, (_, i) => 60 + 5 * i).find(
+      (force) => at(force).limitedBy === 'front lock',
+    )!;
+    const light = 0.9 * first;
+    expect(at(light).distance).toBe(at(light, 1).distance);
+    let before = Infinity;
+    for (let force = light; force < 1.5 * first; force *= 1.002) {
+      const { distance } = at(force);
+      expect(distance).toBeLessThan(before * (1 + 1e-5));
+      expect(distance).toBeGreaterThan(before === Infinity ? 0 : 0.995 * before);
+      before = distance;
+    }
+  });
+
+  it('takes driveline and engine into account at the driven axle', () => {
+    const light = { ...base, foot: { force: 90, rampTime: 0.2 } };
+    const withCar = (change: Partial<SetUp['car']>) =>
+      quickStop(withSetUp({ car: { ...exampleSetUp.car, ...change } }, light));
+    const plain = withCar({});
+    expect(plain.energies.driveline).toBe(0);
+    expect(withCar({ drivelineInertia: 4 }).distance).toBeGreaterThan(plain.distance);
+    const held = withCar({ engineDrag: 100, frontDriveShare: 1 });
+    expect(held.distance).toBeLessThan(plain.distance);
+    const { rollingRadius } = exampleSetUp.frontTire;
+    const all = (100 / rollingRadius) * held.distance;
+    expect(held.energies.driveline).toBeLessThan(all);
+    expect(held.energies.driveline).toBeGreaterThan(0.95 * all);
+    expect(held.energies.frontRotors).toBeLessThan(plain.energies.frontRotors);
+  });
+
+  it('lets the engine help tires no further than they can: on the limit it changes next to nothing', () => {
+    const driven = withSetUp({ antilock: noAntilock });
+    const engine = withSetUp({ car: { ...exampleSetUp.car, engineDrag: 100, frontDriveShare: 1 } }, driven);
+    expect(quickStop(engine).front.peakInterface).toBeLessThan(quickStop(driven).front.peakInterface);
+    expect(Math.abs(quickStop(engine).distance / quickStop(driven).distance - 1)).toBeLessThan(0.03);
+  });
+
+  it('meets water by speed, depth and tread, and says where its source ends', () => {
+    const wet = { ...base, road: { ...exampleRoad, waterDepth: 0.0005 } };
+    const onFactor = (surfaceFactor: number, speed: number) =>
+      quickStop({ ...base, speed, road: { ...exampleRoad, surfaceFactor } }).distance;
+    const slow = 12;
+    const factor = 0.68;
+    const excess = (speed: number) => quickStop({ ...wet, speed }).distance / onFactor(factor, speed);
+    expect(Math.abs(excess(slow) - 1)).toBeLessThan(0.03);
+    expect(excess(34)).toBeGreaterThan(excess(slow) + 0.1);
+    const bald = { ...exampleSetUp.frontTire, treadDepth: 0.0016 };
+    const worn = withSetUp({ frontTire: bald, rearTire: bald }, wet);
+    expect(quickStop(worn).distance).toBeGreaterThan(1.3 * quickStop(wet).distance);
+    expect(quickStop(wet).isBeyondWaterSource).toBe(false);
+    expect(quickStop({ ...wet, speed: 40 }).isBeyondWaterSource).toBe(true);
+    expect(quickStop({ ...base, speed: 40 }).isBeyondWaterSource).toBe(false);
+    expect(() => quickStop({ ...base, road: { ...exampleRoad, waterDepth: 0.003 } })).toThrow(
+      'depth of water',
+    );
+  });
+
   it('refuses what cannot be', () => {
     expect(() => quickStop({ ...base, speed: 0 })).toThrow('speed');
     expect(() => quickStop({ ...base, foot: { force: -1, rampTime: 0 } })).toThrow('pedal force');

@@ -52,16 +52,19 @@ export function stopWorkspace(): StopMarch {
  * Answers how far a car goes from the first touch of the pedal to rest, what held it back, and where the energy went;
  * quasi-static, fast enough for searches.
  *
- * Equation: m a = Σ F_x + R, each axle's F_x the smaller of what its brakes ask (2 T / r, friction at the interface
- * temperature, pressure behind a lag) and what its tires give under the load that a itself moves; see `BrakedCar`,
- * `PressureRise` and `RotorState`.
+ * Equation: m a = Σ F_x + R, each axle's F_x the smaller of what its brakes and the engine ask (2 T / r, friction at the
+ * interface temperature, pressure behind a lag; M_e / r) and what its tires give under the load that a itself moves, on the
+ * water that there is (`WaterGrip`); see `BrakedCar`, `PressureRise` and `RotorState`.
  * Assumes: straight ahead; no slip dynamics (each tire limit is reached at once), pitch in step with deceleration; both
- * wheels of an axle alike. Antilock: its stated efficiency of the peak as soon as the brakes ask for more than the
- * peak, off below its least speed, where wheels then lock. An electronic rear limit holds the rear axle at its peak
- * (with antilock at the antilock's efficiency). Without antilock a driver holds the axle that would lock first at a
- * share of its limit and the other follows the installed line; or, with `lockedWheels`, wheels slide until rest.
- * Valid: speed 0.1 to 150 m/s. Halving every step changes the distance by less than 0.05 %, but for stops at the very edge
- * of lock (fewer than one in a hundred), where a hair decides whether antilock or a slide begins.
+ * wheels of an axle alike; what of the driveline turns with the driven wheels stays with them to rest. Antilock: its stated
+ * efficiency of the peak as soon as the brakes ask for more than the peak, off below its least speed, where wheels then
+ * lock. An electronic rear limit holds the rear axle at its peak (with antilock at the antilock's efficiency). Without
+ * antilock a driver gives the lesser of the foot's force and what brings the axle that would lock first to a share of its
+ * limit (`DriverFoot`); the other axle follows the installed line. Or, with `lockedWheels`, wheels slide until rest.
+ * Valid: speed 0.1 to 150 m/s; water up to 2 mm (`isBeyondWaterSource` where it is met outside its source's range). Halving
+ * every step changes the distance by less than 0.05 %, but for stops at the very edge of lock and a few very hot and fast
+ * ones (without antilock fewer than three in a thousand), where a hair decides whether antilock or a slide begins. A
+ * rounding of an input moves the distance by less than 1e-6, without antilock.
  *
  * @param input - set-up, road, foot; v_0, speed, m/s; rotor temperatures, °C; driver's share, 1
  * @param march - room to work in, from `stopWorkspace`; kept by the caller who makes many stops

@@ -11,9 +11,9 @@ import type { StopInput } from './stop-input.ts';
 export type MarchObserver = (march: StopMarch) => void;
 
 /** Steps over the foot's ramp, over the lag after it, over the speed left, and below the antilock's least speed. */
-const rampSteps = 6;
-const lagSteps = 5;
-const speedSteps = 10;
+const rampSteps = 5;
+const lagSteps = 4;
+const speedSteps = 8;
 const lowSpeedSteps = 2;
 /** Lags after the ramp that are marched by time, and how much longer the last of those steps is than the first. */
 const lagsByTime = 5;
@@ -22,7 +22,7 @@ const lagStretch = 5;
 const briskSpeed = 20;
 const mostSlowness = 4;
 /** s from node to node at most, about: over the ramp, and when marching by speed. */
-const longestRampStep = 0.03;
+const longestRampStep = 0.04;
 const longestStep = 0.35;
 /** s, the same at the first touch, and how much longer per s after it. */
 const earlyStep = 0.2;
@@ -41,10 +41,10 @@ const mostTime = 600;
 /** 1: counts are rounded up with this much slack, so that a rounding of an input never adds a step. */
 const slightlyLess = 1 - 1e-6;
 /** Relative change of pad friction that makes the end of a step worth solving again. */
-const smallFriction = 2e-4;
+const smallFriction = 3e-4;
 /** Share of the peak, 1, within which a wheel pair is taken to be at it, and within which that moment is sought. */
 const smallExcess = 1e-4;
-const closeExcess = 2e-5;
+const closeExcess = 1e-4;
 /** Share of the peak, 1, below it where steps are short, lest pads that warm up take wheels past it unseen. */
 const nearExcess = 0.01;
 /** Tries to come that close, and the share of a step, 1, that is not worth one. */
@@ -327,14 +327,12 @@ export class StopMarch {
     const { front, rear, keeper } = this.car;
     const { duration } = this.#step;
     if (duration < shortestWarming || this.#switches >= mostSwitches) return 1;
-    const nearFront = nearExcess * front.peak;
-    const nearRear = nearExcess * rear.peak;
     let share = 1;
-    if (keeper.frontIsSudden) share = shareToNear(this.#frontExcess, keeper.frontExcess(), nearFront);
+    if (keeper.frontIsSudden)
+      share = shareToNear(this.#frontExcess, keeper.frontExcess(), nearExcess * front.peak);
     if (keeper.rearIsSudden)
-      share = Math.min(share, shareToNear(this.#rearExcess, keeper.rearExcess(), nearRear));
-    if (share === 1) return 1;
-    return Math.min(1, Math.max(share, shortestWarming / duration));
+      share = Math.min(share, shareToNear(this.#rearExcess, keeper.rearExcess(), nearExcess * rear.peak));
+    return share === 1 ? 1 : Math.min(1, Math.max(share, shortestWarming / duration));
   }
 
   /** N that the wheel pair that is next is past its limit: at the present node, and at the end of the step in hand. */

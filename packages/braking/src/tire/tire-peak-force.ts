@@ -24,14 +24,24 @@ export interface TireOnRoad {
  * tirePeakForce({ tire: exampleSetUp.frontTire, load: 3500, surfaceFactor: 1 }) // => 3500
  */
 export function tirePeakForce({ tire, load, surfaceFactor }: TireOnRoad): number {
+  requireTireFigures(tire, surfaceFactor);
   requireRange('wheel load', load, 'N', 0, 50_000);
-  requireFriction(tire, surfaceFactor);
   if (load === 0) return 0;
   const scale = surfaceFactor * tire.peakFriction * tire.nominalLoad;
   return scale * Math.pow(load / tire.nominalLoad, 1 - tire.loadSensitivity);
 }
 
-function requireFriction(tire: Tire, surfaceFactor: number): void {
+/**
+ * Refuses a tire or a surface whose figures of friction cannot be.
+ *
+ * Valid: peak friction 0 to 3, nominal load 100 N to 50 kN, load sensitivity 0 to 0.5, surface factor 0 to 2.
+ *
+ * @param tire - tire with μ_0, 1; F_z0, N; n, 1
+ * @param surfaceFactor - λ_μ, 1
+ * @throws OutOfRangeError where an input cannot be
+ * Source: [pacejka]
+ */
+export function requireTireFigures(tire: Tire, surfaceFactor: number): void {
   requireRange('peak friction', tire.peakFriction, '', 0, 3);
   requireRange('nominal load', tire.nominalLoad, 'N', 100, 50_000);
   requireRange('load sensitivity', tire.loadSensitivity, '', 0, 0.5);

@@ -66,6 +66,9 @@ export function wetPeakFactor({ speed, waterDepth, treadDepth }: WetPeakFactorIn
 }
 
 function between(factors: readonly (readonly number[])[], waterDepth: number, speed: number): number {
-  const atSpeed = factors.map((row) => linearTable(waterSpeeds, row, speed));
-  return linearTable(depths, atSpeed, waterDepth);
+  let deeper = 1;
+  while (deeper < depths.length - 1 && waterDepth > depths[deeper]!) deeper += 1;
+  const share = (waterDepth - depths[deeper - 1]!) / (depths[deeper]! - depths[deeper - 1]!);
+  const above = linearTable(waterSpeeds, factors[deeper - 1]!, speed);
+  return above + share * (linearTable(waterSpeeds, factors[deeper]!, speed) - above);
 }

@@ -1,4 +1,5 @@
 import { Command, Option } from 'commander';
+import type { BalanceJobOptions } from './commands/balance-job.ts';
 import type { CheckOptions } from './commands/check-jobs.ts';
 import type { CompareLogsOptions } from './commands/compare-logs.ts';
 import type { FindStopsOptions } from './commands/find-stops.ts';
@@ -129,6 +130,27 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     .action(async (job: string, options: PedalOfJobOptions) =>
       end(await (await import('./commands/pedal-of-job.ts')).pedalOfJob(job, options, terminal)),
     );
+  program
+    .command('balance <job>')
+    .description('say which axle locks first, as tested and laden, and what the parking brake holds')
+    .option('--speed <speed>', 'speed whose lift is looked at, e.g. "60 mph"')
+    .option(
+      '--set-up <id>',
+      'only this set-up; repeat for more, the first is what the others are set against',
+      collect,
+    )
+    .option('--laden', 'only with everybody and everything in the car')
+    .option('--unladen', 'only as tested, with the mass that the job states')
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill balance examples/hill-climb-coupe --laden'))
+    .action(async (job: string, options: BalanceJobOptions) =>
+      end(await (await import('./commands/balance-job.ts')).balanceJob(job, options, terminal)),
+    );
+
   withLogOptions(program.command('stops <logs...>'))
     .description('find the stops in logs (CSV, NMEA 0183)')
     .addOption(units())

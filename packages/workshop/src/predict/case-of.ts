@@ -8,7 +8,8 @@ import type { Warning } from '../results/warning.ts';
 import type { Settled } from '../settle/settle.ts';
 import { CannotStopError } from './cannot-stop-error.ts';
 import { evaluate, rowOf } from './evaluate.ts';
-import { coldPads, padMoments, rearFirstRange, startPads } from './lock-looks.ts';
+import { coldPads, rearFirstRange, startPads } from './lock-looks.ts';
+import { rearFirstHot } from './rear-first-hot.ts';
 import type { DrawTroubles } from './sample-set-ups.ts';
 import type { Sampling } from './set-up-difference.ts';
 import { setUpPrediction } from './set-up-prediction.ts';
@@ -76,15 +77,6 @@ function caseInRange(input: CaseInput): Case {
     sampling: { id: setUp.id, figures: evaluation.figures, draws, lastDistance },
     warnings: warningsOf(input, prediction, row, hot),
   };
-}
-
-/** The first of the repeated stops in which the rear locks first with the central values. */
-function rearFirstHot(settled: Settled, row: readonly RepeatedStop[]): RearFirstHot | null {
-  for (const { stop, pads } of padMoments(row)) {
-    const range = rearFirstRange(settled, pads);
-    if (range !== null) return { stop, of: row.length, range };
-  }
-  return null;
 }
 
 function warningsOf(

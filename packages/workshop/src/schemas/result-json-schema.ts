@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { balanceReport } from '../results/balance-report.ts';
 import { comparison, comparisonRefusal, logRefusal, logReport } from '../results/log-report.ts';
 import { limitsReport } from '../results/limits-report.ts';
 import { pedalReport } from '../results/pedal-report.ts';
@@ -7,6 +8,7 @@ import { problem } from '../results/problem.ts';
 
 const results = {
   prediction,
+  'balance-report': balanceReport,
   'limits-report': limitsReport,
   'pedal-report': pedalReport,
   'log-report': logReport,

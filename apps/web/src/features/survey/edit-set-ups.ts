@@ -69,6 +69,8 @@ function emptyPart(kind: PartDocument['kind'], title: string): PartDocument {
     booster: 'vacuum',
     caliper: 'floating',
     rotor: 'solid',
+    drum: 'simplex',
+    'parking-brake': 'caliper',
   };
   const type = types[kind];
   return (type === undefined ? { kind, title } : { kind, title, type }) as PartDocument;

@@ -28,6 +28,15 @@ const contact: PartChoice = {
   ],
 };
 
+const operatedBy: PartChoice = {
+  key: 'operatedBy',
+  title: 'Pulled by',
+  options: [
+    { id: 'hand', title: 'hand' },
+    { id: 'foot', title: 'foot' },
+  ],
+};
+
 /** What the survey asks about each kind of part, in the order of the document. */
 export const partForms: Readonly<Record<PartKind, PartForm>> = {
   tire: { title: 'tire', choices: [], facts: partFacts.tireFacts },
@@ -58,6 +67,29 @@ export const partForms: Readonly<Record<PartKind, PartForm>> = {
   },
   hose: { title: 'hose', choices: [], facts: partFacts.hoseFacts },
   tube: { title: 'line', choices: [], facts: partFacts.tubeFacts },
+  drum: {
+    title: 'drum',
+    choices: [
+      typeOf(
+        ['simplex', 'leading and trailing shoe'],
+        ['duplex', 'two leading shoes'],
+        ['duo-servo', 'duo-servo'],
+      ),
+    ],
+    facts: partFacts.drumFacts,
+  },
+  'parking-brake': {
+    title: 'parking brake',
+    choices: [
+      typeOf(
+        ['drum-in-hat', 'shoes in the hat'],
+        ['caliper', 'on the caliper'],
+        ['drum', 'in the rear drum'],
+      ),
+      operatedBy,
+    ],
+    facts: partFacts.parkingBrakeFacts,
+  },
 };
 
 /** Facts that only one type of the part has. */
@@ -69,6 +101,11 @@ const onlyFor: Readonly<Record<string, Readonly<Record<string, readonly string[]
   'master-cylinder': {
     tandem: ['bore', 'stroke', 'efficiency'],
     'balance-bar': ['frontBore', 'rearBore', 'frontForceShare', 'stroke', 'efficiency'],
+  },
+  'parking-brake': {
+    'drum-in-hat': Object.keys(partFacts.parkingBrakeFacts).filter((key) => key !== 'clampRatio'),
+    caliper: ['force', 'leverRatio', 'cableEfficiency', 'clampRatio'],
+    drum: ['force', 'leverRatio', 'cableEfficiency', 'shoeLeverRatio'],
   },
   rotor: {
     solid: Object.keys(partFacts.rotorFacts).filter((key) => key !== 'cheekThickness'),

@@ -6,7 +6,7 @@ import { loadStates } from '../../predict/load-state.ts';
 import type { AnswerDraw } from './answer-draw.ts';
 
 /** Draws for which the row of repeated stops is driven too: it costs more than all the rest. */
-const mostRows = 60;
+const mostRows = 40;
 
 /** Answers the question `balance`; its first figure only says that there is an answer. */
 export function answerBalance({ conditions }: Job): AnswerDraw {

@@ -1,3 +1,4 @@
+import { usualRegain } from '@standstill/braking';
 import type { Job, JobSetUp } from '../../job/job.ts';
 import type { Warning } from '../../results/warning.ts';
 import type { Settled } from '../../settle/settle.ts';
@@ -24,9 +25,6 @@ interface JobNotesInput {
   readonly units: UnitSystem;
 }
 
-/** m/s², at which a road car regains its speed between stops (assumed). */
-const regain = 3;
-
 /** Where nothing of the model but its energy is sure. */
 const looseOrFrozen: ReadonlySet<string> = new Set(['gravel', 'packedSnow', 'ice']);
 
@@ -49,30 +47,26 @@ export function jobNotes(input: JobNotesInput): Warning[] {
 
 /** What of load and drive is only assumed or left out. */
 function loadNotes({ car }: Job): Warning[] {
-  const notes: Warning[] = [];
-  if (Object.values(car.laden).some(({ of }) => of === 'load')) {
-    const message =
-      'The lock order was looked at as tested and laden, but what the car carries laden is assumed in part: weigh it, or state car.laden from its papers.';
-    notes.push({ code: 'laden-assumed', severity: 'note', message });
-  }
-  if (car.regeneration !== null || car.creep !== null) {
-    const message =
-      'Distances are those of the friction brakes alone; regeneration and creep count in the lock order only.';
-    notes.push({ code: 'drive-left-out', severity: 'caution', message });
-  }
-  return notes;
+  const notes = ladenNotes(car);
+  if (car.regeneration === null && car.creep === null) return notes;
+  const message =
+    'Distances are those of the friction brakes alone; regeneration and creep count in the lock order only.';
+  return [...notes, { code: 'drive-left-out', severity: 'caution', message }];
+}
+
+/** Where what the car carries is assumed. */
+export function ladenNotes({ laden }: Job['car']): Warning[] {
+  if (Object.values(laden).every(({ of }) => of === 'car')) return [];
+  const message =
+    'The lock order was looked at as tested and laden, but what the car carries laden is assumed in part: weigh it, or state car.laden from its papers.';
+  return [{ code: 'laden-assumed', severity: 'note', message }];
 }
 
 function rowNotes({ job, settled, stopTime, units }: JobNotesInput): Warning[] {
   if (job.conditions.repeatedStops.count < 2) return [];
   const say = speaker(units);
-  const needed = stopTime + settled.speed / regain;
-  const notes: Warning[] = [];
-  if (settled.interval < needed) {
-    const message = `The stops follow each other after ${say.rounded(settled.interval, 'time', 2)}, but stopping and regaining ${say.plain(settled.speed, 'speed')} takes about ${say.rounded(needed, 'time', 2)} (at 3 m/s², assumed): no car can be driven like this, and the temperatures belong to no real row of stops.`;
-    notes.push({ code: 'interval-too-short', severity: 'caution', message });
-  }
-  const message =
-    'Between the repeated stops the rotors cool as if the speed were regained at once: real rotors get somewhat hotter than shown.';
-  return [...notes, { code: 'cooling-optimistic', severity: 'note', message }];
+  const needed = stopTime + settled.speed / usualRegain;
+  if (settled.interval >= needed) return [];
+  const message = `The stops follow each other after ${say.rounded(settled.interval, 'time', 2)}, but stopping and regaining ${say.plain(settled.speed, 'speed')} takes about ${say.rounded(needed, 'time', 2)} (at ${usualRegain} m/s², assumed): no car can be driven like this, and the temperatures belong to no real row of stops.`;
+  return [{ code: 'interval-too-short', severity: 'caution', message }];
 }

@@ -22,9 +22,9 @@ function exampleJob(): Job {
 const job = exampleJob();
 const jobSetUp = job.setUps[0]!;
 const knowns = pedalKnowns(job, jobSetUp);
-const pedals = 600;
 /** A made pedal is one of these draws, and what is known of it are the others. */
-const made = drawSheet({ knowns, draws: pedals, seed: 77 });
+const made = drawSheet({ knowns, draws: 600, seed: 77 });
+const pedals = made.length;
 const known = drawSheet({ knowns, draws: 24, seed: 5 }).map((draw) => settle(job, 'as-found', draw).setUp);
 const central = settle(job, 'as-found').setUp;
 

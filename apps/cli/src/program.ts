@@ -3,11 +3,13 @@ import type { BalanceJobOptions } from './commands/balance-job.ts';
 import type { CheckOptions } from './commands/check-jobs.ts';
 import type { CompareLogsOptions } from './commands/compare-logs.ts';
 import type { FindStopsOptions } from './commands/find-stops.ts';
+import type { HeatOfJobOptions } from './commands/heat-of-job.ts';
 import type { LimitJobOptions } from './commands/limit-job.ts';
 import type { NewJobOptions } from './commands/new-job.ts';
 import type { PredictJobOptions } from './commands/predict-job.ts';
 import type { PedalOfJobOptions } from './commands/pedal-of-job.ts';
 import type { ServeJobsOptions } from './commands/serve-jobs.ts';
+import type { SimulateJobOptions } from './commands/simulate-job.ts';
 import type { ExitCode } from './surface/exit-code.ts';
 import type { Terminal } from './surface/terminal.ts';
 
@@ -78,6 +80,32 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     );
 
   program
+    .command('simulate <job>')
+    .description(
+      'stop each set-up with all four wheels turning: slip, pitch, pressures, a control that cycles',
+    )
+    .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
+    .option('--pedal-force <force>', 'force of the foot, or the most that it gives, e.g. "90 lbf"')
+    .option('--deceleration <deceleration>', 'let the foot seek a deceleration, e.g. "0.5 g"')
+    .option('--locked-wheels', 'without ABS keep the foot down whatever locks')
+    .option('--trace', 'with --json, the stop over time: every wheel, 200 times a second')
+    .option(
+      '--set-up <id>',
+      'only this set-up; repeat for more, the first is what the others are set against',
+      collect,
+    )
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .addOption(sampling())
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill simulate examples/hill-climb-coupe --set-up as-found'))
+    .action(async (job: string, options: SimulateJobOptions) =>
+      end(await (await import('./commands/simulate-job.ts')).simulateJob(job, options, terminal)),
+    );
+
+  program
     .command('limits <job>')
     .description('say what holds each set-up back, where the feet go, and what to measure next')
     .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
@@ -96,6 +124,44 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     .addHelpText('after', example('standstill limits examples/hill-climb-coupe --set-up as-found'))
     .action(async (job: string, options: LimitJobOptions) =>
       end(await (await import('./commands/limit-job.ts')).limitJob(job, options, terminal)),
+    );
+
+  program
+    .command('heat <job>')
+    .description(
+      'say what gets too hot first in a schedule of stops, how the brakes fade, and whether fluid boils',
+    )
+    .addOption(
+      new Option('--schedule <name>', 'what is driven (default: stops, as the job repeats them)').choices([
+        'stops',
+        'burnish',
+        'heating-snubs',
+        'hot-stops',
+        'descent',
+        'bed-in',
+        'laps',
+      ]),
+    )
+    .option('--speed <speed>', 'speed of the stops or of the descent, e.g. "60 mph"')
+    .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
+    .option('--count <n>', 'how many stops or laps')
+    .option('--interval <time>', 'from one stop to the next, e.g. "45 s"')
+    .option('--drop <height>', 'height of the descent, e.g. "2000 ft"')
+    .option('--grade <grade>', 'fall of the descent, e.g. "8 %"')
+    .option('--brake-share <share>', 'share of the descent that the brakes take, the engine takes the rest')
+    .option(
+      '--points <points>',
+      'braking points of a lap: "110 mph, 45 mph, 22 s; 95 mph, 50 mph, 18 s", or a CSV or YAML file',
+    )
+    .option('--set-up <id>', 'only this set-up; repeat for more', collect)
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json())
+    .addHelpText('after', example('standstill heat examples/hill-climb-coupe --count 20 --interval "45 s"'))
+    .action(async (job: string, options: HeatOfJobOptions) =>
+      end(await (await import('./commands/heat-of-job.ts')).heatOfJob(job, options, terminal)),
     );
 
   program

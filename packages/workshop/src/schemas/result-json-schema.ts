@@ -1,16 +1,20 @@
 import { z } from 'zod';
+import { heatReport } from '../results/heat-report.ts';
 import { balanceReport } from '../results/balance-report.ts';
 import { comparison, comparisonRefusal, logRefusal, logReport } from '../results/log-report.ts';
 import { limitsReport } from '../results/limits-report.ts';
 import { pedalReport } from '../results/pedal-report.ts';
 import { prediction } from '../results/prediction.ts';
 import { problem } from '../results/problem.ts';
+import { simulationReport } from '../results/simulation-report.ts';
 
 const results = {
   prediction,
   'balance-report': balanceReport,
   'limits-report': limitsReport,
   'pedal-report': pedalReport,
+  'heat-report': heatReport,
+  'simulation-report': simulationReport,
   'log-report': logReport,
   'log-refusal': logRefusal,
   comparison,

@@ -91,6 +91,7 @@ const rows: readonly Row[] = [
   ['Front rotor, hottest', ({ frontRotorPeak_C }, print) => print.estimate(frontRotorPeak_C, 'temperature')],
   ['Rear rotor, hottest', ({ rearRotorPeak_C }, print) => print.estimate(rearRotorPeak_C, 'temperature')],
   ['Last of the repeated stops', lastStop],
+  ['Fluid in them, hottest', fluidCell],
   ['Axle that locks first', ({ balance }) => balance.firstToLock],
   [
     '… at',
@@ -125,6 +126,14 @@ function lastStop(
   const distance = print.quantity(last.distance_m, 'stopping-distance', halfWidth(distance_m));
   const heat = print.quantity(last.frontRotorPeak_C, 'temperature', halfWidth(frontRotorPeak_C));
   return `stop ${last.stop}: ${distance}, front rotor ${heat}${last.beyondModel ? ' (outside the model)' : ''}`;
+}
+
+/** Against the boiling point that it has at its age. */
+function fluidCell({ fluid }: SetUpPrediction, print: QuantityPrinter): string {
+  if (fluid === null) return '–';
+  const { highest_C, boiling_C, boilsShare } = fluid;
+  const share = boilsShare > 0 ? `; boils in ${print.quantity(boilsShare, 'share', 0.02)} of the draws` : '';
+  return `${print.estimate(highest_C, 'temperature')} of ${print.quantity(boiling_C, 'temperature', 5)}${share}`;
 }
 
 /** The result is over g; people read decelerations in their own unit. */

@@ -103,7 +103,7 @@ function warningsOf(
     ...(order === null ? [] : [order]),
     ...pedalWarnings({ prediction, hoseBeyondTable, pedalForce, units }),
     ...drawWarnings({ id, title, troubles, draws, row, asked: job.conditions.repeatedStops.count }),
-    ...heatNotes({ setUp, settled, row, units }),
+    ...heatNotes({ setUp, settled, row, prediction, units }),
     ...modelNotes({ setUp, settled }),
   ];
 }

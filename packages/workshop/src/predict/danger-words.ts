@@ -31,6 +31,13 @@ const dangers: readonly (readonly [
       'rear-may-lock-first': (setUp) => ` in ${percent(mostShare(setUp))} of the draws`,
     },
   ],
+  [
+    'the fluid boils in the repeated stops or after them',
+    {
+      'fluid-boils': () => '',
+      'fluid-may-boil': ({ fluid }) => ` in ${percent(fluid?.boilsShare ?? 0)} of the draws`,
+    },
+  ],
   ['the rotors get hotter than can be computed', { 'rotor-beyond-computing': () => '' }],
   ['the car does not come to rest in some draws', { 'car-may-not-stop': () => '' }],
 ];

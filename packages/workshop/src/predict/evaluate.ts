@@ -1,4 +1,11 @@
-import { linePressures, pedalTravel, quickStop, repeatedStops, strongestFoot } from '@standstill/braking';
+import {
+  boilingPointAtAge,
+  linePressures,
+  pedalTravel,
+  quickStop,
+  repeatedStops,
+  strongestFoot,
+} from '@standstill/braking';
 import type { LockOrder, RepeatedStop, StopInput, StopMarch, StopSummary } from '@standstill/braking';
 import { OutOfRangeError } from '@standstill/numerics';
 import type { Settled } from '../settle/settle.ts';
@@ -135,15 +142,30 @@ function footFigures(
 function rowFigures(
   settled: Settled,
   repeated: number,
-): Pick<Figures, 'lastDistance' | 'rowStops' | 'rearFirstHot'> {
+): Pick<Figures, 'lastDistance' | 'rowStops' | 'rearFirstHot' | 'fluidPeak' | 'fluidBoils'> {
   const row = repeated > 0 ? rowOf(settled, repeated) : [];
   const last = row.at(-1);
   const worst = leastFrontBias(settled, padMoments(row));
-  if (last === undefined || worst === null) return { lastDistance: NaN, rowStops: NaN, rearFirstHot: NaN };
+  if (last === undefined || worst === null)
+    return { lastDistance: NaN, rowStops: NaN, rearFirstHot: NaN, fluidPeak: NaN, fluidBoils: NaN };
   const { cameToRest, distance } = last.stop;
   return {
     lastDistance: cameToRest && row.length === repeated ? distance : NaN,
     rowStops: cameToRest ? 1 : 0,
     rearFirstHot: rearFirstWith(settled, worst) ? 1 : 0,
+    ...fluidFigures(settled, row),
   };
+}
+
+function fluidFigures(
+  { setUp }: Settled,
+  row: readonly RepeatedStop[],
+): Pick<Figures, 'fluidPeak' | 'fluidBoils'> {
+  const fluidPeak = hottestFluid(row);
+  return { fluidPeak, fluidBoils: fluidPeak > boilingPointAtAge(setUp.fluid) ? 1 : 0 };
+}
+
+/** °C, of both axles, through the row and while the car stands after it; NaN where there is no row. */
+export function hottestFluid(row: readonly RepeatedStop[]): number {
+  return row.length === 0 ? NaN : Math.max(...row.map(({ fluid }) => Math.max(fluid.front, fluid.rear)));
 }

@@ -23,6 +23,8 @@ export const figureNames = [
   'lockDeceleration',
   'rearFirst',
   'rearFirstHot',
+  'fluidPeak',
+  'fluidBoils',
 ] as const;
 
 export type FigureName = (typeof figureNames)[number];
@@ -34,6 +36,7 @@ export type FigureName = (typeof figureNames)[number];
  * pedal travel, m, and its share at the asked force; line pressures, Pa, at the force there is; force, travel, its share
  * and pressures of a foot that stops at the tires' limit; hottest interfaces of one stop, °C; distance of the last
  * repeated stop, m, and whether the row came to rest; deceleration over g at the first lock, 1 (NaN where nothing
- * locks); whether the rear locks first, at the start and at the temperatures of the repeated stops.
+ * locks); whether the rear locks first, at the start and at the temperatures of the repeated stops; hottest fluid of the
+ * repeated stops and of standing after them, °C, and whether that is above its boiling point at its age.
  */
 export type Figures = Readonly<Record<FigureName, number>>;

@@ -275,16 +275,28 @@ describe('a verdict that somebody tried to break', () => {
     expect(floored.differences[0]?.verdict).not.toMatch(/ft from 60 mph/);
   });
 
-  it('says that fluid boiling is not modeled where rotors get hot, and qualifies what fluid changes', () => {
-    const hot = predict(jobOf(changed('count: 8, interval: 40 s', 'count: 20, interval: 20 s')), {
-      draws: 20,
-      speed: 40,
-    });
-    expect(hot.warnings.find(({ code }) => code === 'fluid-boiling-not-modeled')?.message).toMatch(
-      /\d+ °F on \(its wet figure\).*NOT modeled/,
+  it('calls old fluid that boils in the repeated stops a danger, and says nothing of fluid that stays cool', () => {
+    const hard = changed('count: 8, interval: 40 s', 'count: 25, interval: 25 s').replace(
+      'title: Fluid as found, class: dot4',
+      'title: Fluid as found, class: dot3, age: 8 years',
     );
+    const hot = predict(jobOf(hard), { draws: 40, speed: 42, setUps: ['as-found'] });
+    const [setUp] = hot.setUps;
+    expect(setUp?.fluid?.highest_C.value).toBeGreaterThan(setUp?.fluid?.boiling_C ?? Infinity);
+    expect(hot.warnings.find(({ code }) => code === 'fluid-boils')?.message).toMatch(
+      /fluid reaches \d+ °F .*boils at \d+ °F at its age: the pedal then goes to the floor/,
+    );
+    expect(hot.sentence).toContain('the fluid boils in the repeated stops or after them');
     const cool = predict(job, { draws: 20, speed: 8 });
-    expect(cool.warnings.some(({ code }) => code === 'fluid-boiling-not-modeled')).toBe(false);
+    expect(cool.warnings.some(({ code }) => code.startsWith('fluid-'))).toBe(false);
+    expect(cool.setUps[0]?.fluid?.boilsShare).toBe(0);
+  });
+
+  it('has the fluid hottest after the last stop, while the car stands', () => {
+    const row = asFound?.repeatedStops ?? [];
+    const before = Math.max(...row.slice(0, -1).map(({ fluidPeak_C }) => fluidPeak_C));
+    expect(row.at(-1)?.fluidPeak_C).toBeGreaterThan(before);
+    expect(asFound?.fluid?.highest_C.value).toBe(row.at(-1)?.fluidPeak_C);
   });
 
   it('cautions that one friction figure knows no fade', () => {

@@ -1,4 +1,4 @@
-import { linePressures } from '@standstill/braking';
+import { boilingPointAtAge, linePressures } from '@standstill/braking';
 import type { RepeatedStop } from '@standstill/braking';
 import { intervalOf } from '../draws/interval-of.ts';
 import type { JobSetUp } from '../job/job.ts';
@@ -6,6 +6,7 @@ import type { Estimate } from '../results/estimate.ts';
 import type { SetUpPrediction } from '../results/prediction.ts';
 import type { Settled } from '../settle/settle.ts';
 import { balanceResult } from './balance-result.ts';
+import { hottestFluid } from './evaluate.ts';
 import type { Evaluation } from './evaluate.ts';
 import type { FigureName } from './figures.ts';
 import type { FigureDraws } from './sample-set-ups.ts';
@@ -51,6 +52,7 @@ export function setUpPrediction(input: SetUpPredictionInput): SetUpPrediction {
     atTiresLimit: atTiresLimit(settled, evaluation, estimate),
     frontRotorPeak_C: estimate('frontPeak'),
     rearRotorPeak_C: estimate('rearPeak'),
+    fluid: fluidOf(input),
     repeatedStops: row
       .filter((one) => one.stop.cameToRest)
       .map((one) => ({ ...repeatedStopOf(one), beyondModel: beyondModel(settled, one) })),
@@ -85,12 +87,26 @@ function repeatedStopOf({
   number,
   bulkAtStart,
   stop,
+  fluid,
 }: RepeatedStop): Omit<SetUpPrediction['repeatedStops'][number], 'beyondModel'> {
   return {
     stop: number,
     distance_m: stop.distance,
     frontRotorStart_C: bulkAtStart.front,
+    fluidPeak_C: Math.max(fluid.front, fluid.rear),
     frontRotorPeak_C: stop.front.peakInterface,
     rearRotorPeak_C: stop.rear.peakInterface,
+  };
+}
+
+/** What the repeated stops do to the fluid; null where none are asked for. */
+function fluidOf({ settled, row, draws }: SetUpPredictionInput): SetUpPrediction['fluid'] {
+  if (row.length === 0) return null;
+  const highest = hottestFluid(row);
+  const boiling = boilingPointAtAge(settled.setUp.fluid);
+  return {
+    highest_C: intervalOf(highest, draws.fluidPeak),
+    boiling_C: boiling,
+    boilsShare: shareOf(draws.fluidBoils, highest > boiling ? 1 : 0),
   };
 }

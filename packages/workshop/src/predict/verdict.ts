@@ -43,7 +43,7 @@ export function verdict(input: VerdictInput): string {
     travelWords(input, say),
     bottomedOf(input).length > 0 ? '' : heatWords(input, say),
     idlePartWords(input, say),
-    fluidWords(input),
+    fluidWords(input, say),
   ];
   return sentences.filter((sentence) => sentence !== '').join(' ');
 }
@@ -55,6 +55,8 @@ const dangerNames: Readonly<Record<string, (setUp: SetUpPrediction) => string>> 
   'rear-may-lock-first': () => 'the rear wheels may lock first',
   'pedal-bottoms': () => 'the pedal reaches the floor',
   'pedal-may-bottom': () => 'the pedal may reach the floor',
+  'fluid-boils': () => 'the fluid boils',
+  'fluid-may-boil': () => 'the fluid may boil',
   'car-does-not-stop': () => 'the car no longer comes to rest in the repeated stops',
   'rotor-beyond-computing': () => 'the rotors get hotter than can be computed',
   'car-may-not-stop': () => 'the car may not come to rest',
@@ -143,7 +145,10 @@ function idlePartWords(input: VerdictInput, say: Speaker): string {
   return `Of its parts these change nothing in the distance of ${oneStop(input, say)}: ${titles}.`;
 }
 
-function fluidWords({ difference }: VerdictInput): string {
+function fluidWords({ difference, reference, changed }: VerdictInput, say: Speaker): string {
   if (!difference.byPart.some(({ part }) => part === 'fluid')) return '';
-  return 'Fluid counts for the pedal, and for boiling when hot, which is not modeled yet.';
+  const [before, after] = [reference.fluid, changed.fluid];
+  if (before === null || after === null) return 'Fluid counts for the pedal, and for boiling when hot.';
+  const boils = [before, after].map(({ boiling_C }) => say.rounded(boiling_C, 'temperature', 2));
+  return `Fluid counts for the pedal, and for boiling when hot: at its age it boils at ${boils[1]} instead of ${boils[0]}.`;
 }

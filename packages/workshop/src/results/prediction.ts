@@ -72,12 +72,24 @@ export const setUpPrediction = z.strictObject({
   /** Hottest interface of one stop from the job's speed and start temperature. */
   frontRotorPeak_C: estimate,
   rearRotorPeak_C: estimate,
+  /** Fluid behind the pistons through the repeated stops and while the car stands after them; null where none are asked for. */
+  fluid: z
+    .strictObject({
+      highest_C: estimate,
+      /** At its age, at the pressure of the air; central values. */
+      boiling_C: z.number(),
+      /** Share of draws in which it boils, 0 to 1. */
+      boilsShare: z.number(),
+    })
+    .nullable(),
   /** Temperatures before each of the job's repeated stops and distance of each: the fade picture. */
   repeatedStops: z.array(
     z.strictObject({
       stop: z.number().int(),
       distance_m: z.number(),
       frontRotorStart_C: z.number(),
+      /** Of the hotter axle, until the next stop; after the last one while the car stands. */
+      fluidPeak_C: z.number(),
       frontRotorPeak_C: z.number(),
       rearRotorPeak_C: z.number(),
       /** Above what rotor or pad figures are stated for: distance and temperatures are a guess. */

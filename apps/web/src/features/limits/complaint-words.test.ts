@@ -14,6 +14,7 @@ const stop = (number: number, distance_m: number, frontRotorPeak_C: number) => (
   stop: number,
   distance_m,
   frontRotorStart_C: 80,
+  fluidPeak_C: 90,
   frontRotorPeak_C,
   rearRotorPeak_C: 200,
   beyondModel: false,

@@ -6,6 +6,7 @@ const row = (distances: readonly number[], beyondFrom = Infinity) =>
     stop: index + 1,
     distance_m,
     frontRotorStart_C: 80,
+    fluidPeak_C: 90,
     frontRotorPeak_C: 200,
     rearRotorPeak_C: 150,
     beyondModel: index + 1 >= beyondFrom,

@@ -1,6 +1,8 @@
 import type { Pad, RepeatedStop } from '@standstill/braking';
 import type { UnitSystem } from '@standstill/units';
 import type { JobSetUp } from '../../job/job.ts';
+import { fluidWarning } from '../../heat/fluid-warning.ts';
+import type { SetUpPrediction } from '../../results/prediction.ts';
 import type { Warning } from '../../results/warning.ts';
 import type { Settled } from '../../settle/settle.ts';
 import { speaker } from '../../words/speaker.ts';
@@ -10,6 +12,7 @@ interface HeatNotesInput {
   readonly setUp: JobSetUp;
   readonly settled: Settled;
   readonly row: readonly RepeatedStop[];
+  readonly prediction: Pick<SetUpPrediction, 'fluid'>;
   readonly units: UnitSystem;
 }
 
@@ -17,18 +20,17 @@ type Axle = 'front' | 'rear';
 
 /** °C. Iron's structure changes near 730 °C (from memory); above 700 °C its stated figures end (common practice). */
 export const hottestRotor = 700;
-/** °C of a rotor's face, above which fluid in the caliper may boil (common practice, assumed). */
-const boilingLevel = 400;
 /** °C above which pads fade, so that one figure no longer does (common practice). */
 const oneFigureEnds = 300;
 
-/** Where heat takes a set-up out of the range of what its figures were stated for, or to what is not modeled. */
-export function heatNotes({ setUp, settled, row, units }: HeatNotesInput): Warning[] {
+/** Where heat takes a set-up out of the range of what its figures were stated for, or its fluid near to boiling. */
+export function heatNotes(input: HeatNotesInput): Warning[] {
+  const { setUp, settled, row, units } = input;
   const say = speaker(units);
   return [
     ...axleNotes(setUp, settled, row, 'front', say),
     ...axleNotes(setUp, settled, row, 'rear', say),
-    ...fluidNote(setUp, settled, row, say),
+    ...fluidNote(input),
   ];
 }
 
@@ -102,19 +104,11 @@ function axleNotes(
   return notes;
 }
 
-function fluidNote(
-  { id, title }: JobSetUp,
-  { setUp }: Settled,
-  row: readonly RepeatedStop[],
-  say: Speaker,
-): Warning[] {
-  const peak = Math.max(hottest(row, 'front'), hottest(row, 'rear'));
-  if (peak <= boilingLevel) return [];
-  const [at, level, wet] = [peak, boilingLevel, setUp.fluid.wetBoilingPoint].map((value) =>
-    say.rounded(value, 'temperature', 2),
-  );
-  const message =
-    `${title}: rotors reach ${at} in the repeated stops. Above about ${level} (common practice, assumed) fluid may boil in the calipers, ` +
-    `old fluid from about ${wet} on (its wet figure), and the pedal then goes to the floor. Fluid temperature is NOT modeled yet: no figure here says that it will not boil.`;
-  return [{ code: 'fluid-boiling-not-modeled', severity: 'caution', about: id, message }];
+function fluidNote({ setUp: { id, title }, prediction, units }: HeatNotesInput): Warning[] {
+  const { fluid } = prediction;
+  if (fluid === null) return [];
+  const { highest_C: highest, boiling_C: boiling, boilsShare } = fluid;
+  const when = 'in the repeated stops or while the car stands after them';
+  const found = fluidWarning({ id, title, highest, boiling, boilsShare, when }, speaker(units));
+  return found === null ? [] : [found];
 }

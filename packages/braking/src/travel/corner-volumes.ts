@@ -30,7 +30,8 @@ export interface CornerVolumesInput {
  *
  * Equation: clearance 2 c A min(1, p / p_0); caliper k p; pads 2 A s (p − p_0) A η / A_pad; hose and tube by
  * `hoseVolume` and `tubeVolume`.
- * Assumes: the running clearance c at both pads is taken up in step with pressure until push-out p_0. A floating
+ * Assumes: the running clearance c at both pads, which is what the seals roll the pistons back by after a push, is taken
+ * up in step with pressure until push-out p_0. A floating
  * caliper moves its pistons by both gaps, a fixed one each side by its own: the volume is the same, A being one side's
  * area. The pad's squeeze s is linear.
  * Valid: clearance up to 3 mm, compressibility up to 1e-9 m/Pa, compliance up to 1e-11 m³/Pa.

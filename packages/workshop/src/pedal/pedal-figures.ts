@@ -185,13 +185,17 @@ function pushesFigures({ setUp, foot, details, ambientPressure }: SettledPedal):
 
 function wearFigures({ setUp, details }: SettledPedal): Record<string, number> {
   const { frontBrake, rearBrake } = setUp;
-  const wear = (thickness: number): number => Math.max(0, thickness - wearLimit);
   const demand = reservoirDemand({
     frontBrake,
     rearBrake,
-    frontWear: wear(frontBrake.pad.thickness),
-    rearWear: wear(rearBrake.pad.thickness),
+    frontWear: wearLeft(frontBrake.pad.thickness),
+    rearWear: wearLeft(rearBrake.pad.thickness),
   });
   const { reservoirVolume } = details;
   return { wearDemand: demand, reservoir: reservoirVolume, reservoirEmpty: demand > reservoirVolume ? 1 : 0 };
+}
+
+/** m of friction material that is left to wear. */
+function wearLeft(thickness: number): number {
+  return Math.max(0, thickness - wearLimit);
 }

@@ -1,4 +1,5 @@
 import { driverLimits } from '@standstill/braking';
+import type { SetUp } from '@standstill/braking';
 import type { UnitSystem } from '@standstill/units';
 import type { PedalReport } from '../results/pedal-report.ts';
 import type { Warning } from '../results/warning.ts';
@@ -17,8 +18,16 @@ const mostShare = 0.75;
 
 type Told = Omit<PedalReport, 'sentence' | 'warnings' | 'assumed'>;
 
+/** What is there, as far as the model ends at it. */
+export interface PedalKinds {
+  readonly booster: SetUp['booster']['kind'];
+  readonly masterCylinder: SetUp['masterCylinder']['kind'];
+  /** True where a hose is past its last stated pressure. */
+  readonly hoseBeyondTable: boolean;
+}
+
 /** What the pedal has to say before anybody drives, dangers first. */
-export function pedalReportWarnings(report: Told, hoseBeyondTable: boolean, units: UnitSystem): Warning[] {
+export function pedalReportWarnings(report: Told, kinds: PedalKinds, units: UnitSystem): Warning[] {
   const about = report.setUp;
   return [
     ...ofPush(report),
@@ -27,7 +36,7 @@ export function pedalReportWarnings(report: Told, hoseBeyondTable: boolean, unit
     ...ofKnockBack(report),
     ...ofReservoir(report),
     ...ofMeasured(report, units),
-    ...ofModel(report, hoseBeyondTable),
+    ...ofModel(report, kinds),
   ]
     .map((warning) => ({ ...warning, about }))
     .toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
@@ -140,14 +149,24 @@ function ofMeasured({ measured }: Told, units: UnitSystem): Warning[] {
   return warnings;
 }
 
-function ofModel({ drawsLeftOut, draws }: Told, hoseBeyondTable: boolean): Warning[] {
+function ofModel({ drawsLeftOut, draws }: Told, kinds: PedalKinds): Warning[] {
   const warnings: Warning[] = [];
   if (drawsLeftOut > 0) {
     const severity = drawsLeftOut > 0.02 * draws ? 'caution' : 'note';
     const message = `${drawsLeftOut} of ${draws} draws fell outside what the formulas are valid for and were left out of all intervals.`;
     warnings.push({ code: 'draws-left-out', severity, message });
   }
-  if (hoseBeyondTable) {
+  if (kinds.booster === 'hydraulic') {
+    const message =
+      'How many pushes a hydraulic booster has left with the engine off is not modeled: go by the maker, and try it at rest.';
+    warnings.push({ code: 'hydraulic-reserve-not-modeled', severity: 'note', message });
+  }
+  if (kinds.masterCylinder === 'balance-bar') {
+    const message =
+      'The balance bar is taken to swing until the cylinder of the lost circuit is down; a stop of its own comes sooner and leaves more travel, a bar that jams less.';
+    warnings.push({ code: 'balance-bar-swing', severity: 'note', message });
+  }
+  if (kinds.hoseBeyondTable) {
     const message =
       'The line pressure is above the last pressure at which the hose growth is stated; it is carried on in a straight line.';
     warnings.push({ code: 'hose-beyond-table', severity: 'note', message });

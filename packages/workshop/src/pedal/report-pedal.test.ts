@@ -116,7 +116,8 @@ describe('the pedal report', () => {
       'title: Master cylinder, bore: 7/8 in',
       'title: Two cylinders, type: balance-bar, frontBore: 20 mm, rearBore: 19 mm',
     ]);
-    const { circuitsLost } = reportPedal(bar, few);
+    const { circuitsLost, warnings } = reportPedal(bar, few);
+    expect(warnings.map(({ code }) => code)).toContain('balance-bar-swing');
     expect(circuitsLost.map(({ circuit, strokesAssumed }) => [circuit, strokesAssumed])).toEqual([
       ['front', false],
       ['rear', false],
@@ -127,6 +128,11 @@ describe('the pedal report', () => {
     const vacuum = (report.pushesWithoutEngine ?? []).map(({ vacuum_Pa }) => vacuum_Pa.value);
     expect(vacuum).toHaveLength(6);
     expect(vacuum).toEqual(vacuum.toSorted((a, b) => b - a));
+    const hydraulic = jobWith([
+      'type: vacuum, gain: 4.5, diaphragmDiameter: 9 in',
+      'type: hydraulic, gain: 5, greatestAssist: 5 kN',
+    ]);
+    expect(about(reportPedal(hydraulic, few), 'hydraulic-reserve-not-modeled')).toHaveLength(1);
     const bare = reportPedal(jobWith(['booster: booster', 'booster: none']), few);
     expect([bare.pushesWithoutEngine, bare.assistLost, bare.boosterRunOut_N]).toEqual([null, null, null]);
   });

@@ -14,6 +14,7 @@ import { partTitles } from './measured/part-titles.ts';
 import { curvePoints, firmnessShares, hotFluidTemperature, pushCount, wearLimit } from './pedal-figures.ts';
 import { reference, settlePedal } from './pedal-question.ts';
 import { pedalReportWarnings } from './pedal-report-warnings.ts';
+import type { PedalKinds } from './pedal-report-warnings.ts';
 import { pedalSample } from './pedal-sample.ts';
 import type { PedalSample } from './pedal-sample.ts';
 import { pedalSentence } from './pedal-sentence.ts';
@@ -82,9 +83,14 @@ export function reportPedal(job: Job, options: ReportPedalOptions = {}): PedalRe
   return {
     ...told,
     sentence: pedalSentence(told, units),
-    warnings: pedalReportWarnings(told, sample.central['hoseBeyondTable'] === 1, units),
+    warnings: pedalReportWarnings(told, kindsOf(settled.setUp, sample), units),
     assumed: [...printFillings(job.fillings, units), ...assumedHere(measured, test)],
   };
+}
+
+function kindsOf({ booster, masterCylinder }: SetUp, { central: middle }: PedalSample): PedalKinds {
+  const hoseBeyondTable = middle['hoseBeyondTable'] === 1;
+  return { booster: booster.kind, masterCylinder: masterCylinder.kind, hoseBeyondTable };
 }
 
 const referenceResult = {

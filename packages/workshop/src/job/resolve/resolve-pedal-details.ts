@@ -76,12 +76,13 @@ export function primaryFeeds(
   return 'front';
 }
 
+const runOut = (): Fallback => practice(4e-5, 2e-5, 'a rotor mounted clean, measured at the pads');
+const bearingPlay = (): Fallback => practice(3e-5, 2e-5, 'a wheel bearing in good order');
+const axleFloat = (): Fallback =>
+  practice(0, 0, 'an axle that does not float; state it where a clip or wedge holds it');
+
 /** Run-out, bearing play and axle float. */
 export function resolveHubs(filler: Filler, stated: CarDocument['hubs'] = {}): Job['car']['hubs'] {
-  const runOut = (): Fallback => practice(4e-5, 2e-5, 'a rotor mounted clean, measured at the pads');
-  const play = (): Fallback => practice(3e-5, 2e-5, 'a wheel bearing in good order');
-  const float = (): Fallback =>
-    practice(0, 0, 'an axle that does not float; state it where a clip or wedge holds it');
   return fillFacts(filler, {
     facts: hubFacts,
     stated,
@@ -89,10 +90,10 @@ export function resolveHubs(filler: Filler, stated: CarDocument['hubs'] = {}): J
     fallbacks: {
       frontRunOut: runOut,
       rearRunOut: runOut,
-      frontBearingPlay: play,
-      rearBearingPlay: play,
-      frontAxleFloat: float,
-      rearAxleFloat: float,
+      frontBearingPlay: bearingPlay,
+      rearBearingPlay: bearingPlay,
+      frontAxleFloat: axleFloat,
+      rearAxleFloat: axleFloat,
     },
   });
 }

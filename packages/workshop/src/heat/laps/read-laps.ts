@@ -126,7 +126,7 @@ function cellsRow(content: string, line: number, columns: readonly (readonly [st
   content.split(/[,\t]/).forEach((cell, at) => {
     const [name, unit] = columns[at] ?? [`column ${at + 1}`, ''];
     if (isKey(name))
-      cells[name] = /[a-z²%]/i.test(cell) || unit === '' ? cell.trim() : `${cell.trim()} ${unit}`;
+      cells[name] = /^\s*$|[a-z²%]/i.test(cell) || unit === '' ? cell.trim() : `${cell.trim()} ${unit}`;
     else if (cell.trim() !== '') strange.push(name === '' ? `column ${at + 1}` : name);
   });
   return { line, cells, strange };

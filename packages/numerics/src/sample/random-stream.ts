@@ -1,6 +1,7 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plusFromState } from 'pure-rand/generator/xoroshiro128plus';
+import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { normalQuantile } from '../distributions/normal-quantile.ts';
 import { requireRange } from '../refuse/require-range.ts';
 import { streamState } from './stream-state.ts';
@@ -37,8 +38,7 @@ export interface RandomStream {
  * randomStream(1, 'car/mass').uniform() === randomStream(1).child('car').child('mass').uniform() // => true
  */
 export function randomStream(seed: number, path = ''): RandomStream {
-  requireRange('seed', seed, '', -Number.MAX_VALUE, Number.MAX_VALUE);
-  const generator = xoroshiro128plusFromState(streamState(seed, path));
+  const generator = randomGenerator(seed, path);
   const uniform = (): number => uniformFloat64(generator);
   const below = (count: number): number =>
     uniformInt(generator, 0, requireRange('count', count, '', 1, 2 ** 32) - 1);
@@ -60,4 +60,10 @@ export function randomStream(seed: number, path = ''): RandomStream {
     },
     child: (key) => randomStream(seed, path === '' ? key : `${path}/${key}`),
   };
+}
+
+/** The library's generator behind a stream, for loops that read so much of it that a call a number counts. */
+export function randomGenerator(seed: number, path: string): RandomGenerator {
+  requireRange('seed', seed, '', -Number.MAX_VALUE, Number.MAX_VALUE);
+  return xoroshiro128plusFromState(streamState(seed, path));
 }

@@ -5,6 +5,7 @@ import { brakeForce } from '../corner/brake-force.ts';
 import { brakeTorque } from '../corner/brake-torque.ts';
 import { padFriction } from '../corner/pad-friction.ts';
 import { axleLoads } from '../load/axle-loads.ts';
+import { heldWetFactor } from '../tire/held-wet-factor.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
 import type { CircuitShare } from './circuit.ts';
 
@@ -44,9 +45,11 @@ export function brakedDeceleration(input: BrakedDecelerationInput): number {
   const under = (deceleration: number): number => {
     const loads = axleLoads({ car: setUp.car, deceleration, speed: input.speed ?? 0, road: input.road });
     const left = Math.min(setUp.car.leftLoadShare, 1 - setUp.car.leftLoadShare);
-    const { surfaceFactor } = input.road;
-    const held = (force: number, tire: typeof setUp.frontTire, load: number, share: number) =>
-      Math.min(force, share * 2 * tirePeakForce({ tire, load: left * load, surfaceFactor }));
+    const { road, speed = 0 } = input;
+    const held = (force: number, tire: typeof setUp.frontTire, load: number, share: number) => {
+      const surfaceFactor = road.surfaceFactor * heldWetFactor({ tire, road, speed });
+      return Math.min(force, share * 2 * tirePeakForce({ tire, load: left * load, surfaceFactor }));
+    };
     return decelerationUnder(
       input,
       held(front, setUp.frontTire, loads.front, live.front) +

@@ -1,3 +1,4 @@
+import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import { knockBackGap, type Hubs } from '../travel/knock-back-gap.ts';
 
@@ -11,7 +12,7 @@ export interface AxleHubs {
  * Answers the set-up as the first push after a bend finds it: with the pads knocked back.
  *
  * Equation: running clearance + `knockBackGap`, at both axles.
- * Assumes: as `knockBackGap`.
+ * Assumes: as `knockBackGap`; a drum does not push its shoes back.
  *
  * @param setUp - the set-up
  * @param hubs - run-out, bearing play and axle float of both axles, m
@@ -22,12 +23,14 @@ export interface AxleHubs {
  * knockedBack(exampleSetUp, { front: { runOut: 1e-4, bearingPlay: 0, axleFloat: 0 }, rear: { runOut: 0, bearingPlay: 0, axleFloat: 0 } }).frontBrake.runningClearance // => 0.00015
  */
 export function knockedBack(setUp: SetUp, hubs: AxleHubs): SetUp {
-  const { frontBrake, rearBrake } = setUp;
-  const front = frontBrake.runningClearance + knockBackGap(hubs.front);
-  const rear = rearBrake.runningClearance + knockBackGap(hubs.rear);
   return {
     ...setUp,
-    frontBrake: { ...frontBrake, runningClearance: front },
-    rearBrake: { ...rearBrake, runningClearance: rear },
+    frontBrake: pushedApart(setUp.frontBrake, hubs.front),
+    rearBrake: pushedApart(setUp.rearBrake, hubs.rear),
   };
+}
+
+function pushedApart(brake: AxleBrake, hubs: Hubs): AxleBrake {
+  const gap = knockBackGap(hubs);
+  return brake.rotor.kind === 'drum' ? brake : { ...brake, runningClearance: brake.runningClearance + gap };
 }

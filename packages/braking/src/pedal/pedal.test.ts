@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { boreArea } from '../foot-to-pressure/bore-area.ts';
 import { linePressures } from '../foot-to-pressure/line-pressures.ts';
 import { exampleRoad, exampleSetUp } from '../set-up/example-set-up.ts';
+import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import { axleVolumes } from '../travel/axle-volumes.ts';
 import { bulkModulusAt } from '../travel/bulk-modulus-at.ts';
@@ -9,6 +10,7 @@ import { pedalTravel } from '../travel/pedal-travel.ts';
 import { assistLost } from './assist-lost.ts';
 import { brakedDeceleration } from './braked-deceleration.ts';
 import { circuitLost } from './circuit-lost.ts';
+import { knockedBack } from './knocked-back.ts';
 import { greatestForceWithin } from './greatest-force-within.ts';
 import { pedalCurve } from './pedal-curve.ts';
 import { pedalForceForDeceleration } from './pedal-force-for-deceleration.ts';
@@ -115,6 +117,16 @@ describe('what is left over', () => {
   it('swallows four piston areas of wear an axle', () => {
     const wear = { frontBrake, rearBrake, frontWear: 0.008, rearWear: 0 };
     expect(reservoirDemand(wear)).toBeCloseTo(4 * (Math.PI / 4) * 0.054 ** 2 * 0.008, 12);
+  });
+
+  it('takes no fluid for the wear of a drum, and knocks no shoes back', () => {
+    const drum: AxleBrake = { ...rearBrake, rotor: { ...rearBrake.rotor, kind: 'drum' } };
+    const wear = { frontBrake, rearBrake: drum, frontWear: 0, rearWear: 0.004 };
+    expect(reservoirDemand(wear)).toBe(0);
+    const hubs = { runOut: 2e-4, bearingPlay: 0, axleFloat: 0 };
+    const pushed = knockedBack({ ...exampleSetUp, rearBrake: drum }, { front: hubs, rear: hubs });
+    expect(pushed.frontBrake.runningClearance).toBeCloseTo(frontBrake.runningClearance + 1e-4, 12);
+    expect(pushed.rearBrake).toBe(drum);
   });
 
   it('has a longer pedal on hot fluid', () => {

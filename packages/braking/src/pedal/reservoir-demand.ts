@@ -15,7 +15,8 @@ export interface ReservoirDemandInput {
  * Answers how much fluid the calipers take from the reservoir while the pads wear.
  *
  * Equation: V = 4 A_f w_f + 4 A_r w_r: two corners, two pads each, A the piston area of one side.
- * Assumes: the pistons follow the pads; rotor wear is not counted. A floating caliper moves its pistons by both pads'
+ * Assumes: the pistons follow the pads; rotor wear is not counted, and a drum takes nothing, since its adjuster makes up
+ * for the wear of its linings. A floating caliper moves its pistons by both pads'
  * wear, a fixed one each side by its own: the volume is the same.
  * Valid: wear up to 30 mm.
  *
@@ -34,5 +35,10 @@ export function reservoirDemand({
 }: ReservoirDemandInput): number {
   requireRange('wear of a front pad', frontWear, 'm', 0, 0.03);
   requireRange('wear of a rear pad', rearWear, 'm', 0, 0.03);
-  return 4 * pistonArea(frontBrake.caliper) * frontWear + 4 * pistonArea(rearBrake.caliper) * rearWear;
+  return taken(frontBrake, frontWear) + taken(rearBrake, rearWear);
+}
+
+/** m³ of both corners of an axle, for m of wear of each pad. */
+function taken({ rotor, caliper }: AxleBrake, wear: number): number {
+  return rotor.kind === 'drum' ? 0 : 4 * pistonArea(caliper) * wear;
 }

@@ -17,6 +17,7 @@ import { securityHeaders } from './guard/security-headers.ts';
 import { healthRoutes } from './health/health-routes.ts';
 import { jobRoutes } from './jobs/job-routes.ts';
 import { limitsRoutes } from './limits/limits-routes.ts';
+import { pedalRoutes } from './pedal/pedal-routes.ts';
 import { logRoutes } from './logs/log-routes.ts';
 import { predictionRoutes } from './predictions/prediction-routes.ts';
 import { answerProblem } from './problems/answer-problem.ts';
@@ -96,6 +97,7 @@ function addRoutes(app: App, parts: ServerParts): void {
       logRoutes,
       predictionRoutes,
       limitsRoutes,
+      pedalRoutes,
       comparisonRoutes,
     ])
       routes(scope, context);

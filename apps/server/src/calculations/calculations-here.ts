@@ -1,6 +1,7 @@
 import { reportLog } from '@standstill/workshop';
 import { calculateComparison } from './calculate-comparison.ts';
 import { calculateLimits } from './calculate-limits.ts';
+import { calculatePedal } from './calculate-pedal.ts';
 import { calculatePrediction } from './calculate-prediction.ts';
 import type { Calculations } from './calculations.ts';
 
@@ -13,6 +14,7 @@ export function calculationsHere(): Calculations {
   return {
     predict: async (task) => calculatePrediction(task),
     limits: async (task) => calculateLimits(task),
+    pedal: async (task) => calculatePedal(task),
     reportLog: async ({ file, options }) => reportLog(file, options),
     compare: async (task) => calculateComparison(task),
     close: () => Promise.resolve(),

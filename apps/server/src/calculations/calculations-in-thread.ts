@@ -18,6 +18,7 @@ export function calculationsInThread(
   return {
     predict: (task) => thread.ask('predict', task),
     limits: (task) => thread.ask('limits', task),
+    pedal: (task) => thread.ask('pedal', task),
     reportLog: (task) =>
       thread.ask<LogReport | LogRefusal>('reportLog', task).catch((error: unknown) => tooHeavy(error, task)),
     compare: (task) => thread.ask('compare', task),

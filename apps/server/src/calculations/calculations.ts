@@ -5,11 +5,13 @@ import type {
   LogFile,
   LogRefusal,
   LogReport,
+  PedalReport,
   PredictOptions,
   Prediction,
   Problem,
   ReportLogOptions,
 } from '@standstill/workshop';
+import type { PedalOptionsInput } from '../pedal/pedal-request.ts';
 import type { OfJob } from './of-job.ts';
 
 /** What is predicted: a job document and how. */
@@ -24,6 +26,14 @@ export type PredictionAnswer =
 
 /** What holds the set-ups of a job back. */
 export type LimitsAnswer = OfJob<LimitsReport>;
+
+/** Which pedal is reported: of a job document, and how. */
+export interface PedalTask {
+  readonly document: unknown;
+  readonly options: PedalOptionsInput;
+}
+
+export type PedalAnswer = OfJob<PedalReport>;
 
 export interface LogTask {
   readonly file: LogFile;
@@ -60,6 +70,7 @@ export type ComparisonAnswer =
 export interface Calculations {
   predict(task: PredictionTask): Promise<PredictionAnswer>;
   limits(task: PredictionTask): Promise<LimitsAnswer>;
+  pedal(task: PedalTask): Promise<PedalAnswer>;
   reportLog(task: LogTask): Promise<LogReport | LogRefusal>;
   compare(task: ComparisonTask): Promise<ComparisonAnswer>;
   close(): Promise<void>;

@@ -56,4 +56,4 @@ function impossible(error: unknown): Problem {
   });
 }
 
-const expected = new Set(['CannotStopError', 'OutOfRangeError', 'SetUpRangeError']);
+const expected = new Set(['CannotStopError', 'OutOfRangeError', 'PedalPointsError', 'SetUpRangeError']);

@@ -42,6 +42,7 @@ test('the description has every request of the API and no other', async () => {
       'get /api/jobs/{id}/logs/{logId}/report',
       'post /api/predictions',
       'post /api/limits',
+      'post /api/pedal',
       'post /api/comparisons',
     ].sort(),
   );

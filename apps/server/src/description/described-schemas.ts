@@ -5,6 +5,7 @@ import {
   limitsReport,
   logRefusal,
   logReport,
+  pedalReport,
   prediction,
   problem,
 } from '@standstill/workshop';
@@ -26,6 +27,7 @@ const named = {
   LogRefusal: logRefusal,
   Prediction: prediction,
   LimitsReport: limitsReport,
+  PedalReport: pedalReport,
   Comparison: comparison,
   ComparisonRefusal: comparisonRefusal,
   Problem: problem,

@@ -2,7 +2,7 @@ import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { requireRange } from '../refuse/require-range.ts';
-import { randomGenerator } from './random-stream.ts';
+import { randomGenerator } from './random-generator.ts';
 
 export interface LatinHypercubeColumnPlan {
   /** Name of the dimension; the column depends on seed, draws and this name only. */

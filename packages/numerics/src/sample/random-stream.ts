@@ -1,10 +1,8 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
-import { xoroshiro128plusFromState } from 'pure-rand/generator/xoroshiro128plus';
-import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { normalQuantile } from '../distributions/normal-quantile.ts';
 import { requireRange } from '../refuse/require-range.ts';
-import { streamState } from './stream-state.ts';
+import { randomGenerator } from './random-generator.ts';
 
 /** A repeatable source of random numbers. It changes as it is read: hand each reader its own. */
 export interface RandomStream {
@@ -60,10 +58,4 @@ export function randomStream(seed: number, path = ''): RandomStream {
     },
     child: (key) => randomStream(seed, path === '' ? key : `${path}/${key}`),
   };
-}
-
-/** The library's generator behind a stream, for loops that read so much of it that a call a number counts. */
-export function randomGenerator(seed: number, path: string): RandomGenerator {
-  requireRange('seed', seed, '', -Number.MAX_VALUE, Number.MAX_VALUE);
-  return xoroshiro128plusFromState(streamState(seed, path));
 }

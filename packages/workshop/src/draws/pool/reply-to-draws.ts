@@ -23,7 +23,12 @@ export function replyToDraws(): (message: DrawMessage) => DrawReply {
   };
 }
 
-/** The memory of a reply that can be handed over instead of copied. */
+/**
+ * Answers which memory of a reply can be handed over instead of copied.
+ *
+ * @param reply - the reply that is about to be sent
+ * @returns its arrays' memory
+ */
 export function handedOver(reply: DrawReply): ArrayBuffer[] {
   if (!reply.ok || reply.range === null) return [];
   return reply.range.bySetUp.map(({ buffer }) => buffer as ArrayBuffer);

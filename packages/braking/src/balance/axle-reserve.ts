@@ -1,5 +1,6 @@
 import { requireRange } from '@standstill/numerics';
 import { axleLoads } from '../load/axle-loads.ts';
+import { heldWetFactor } from '../tire/held-wet-factor.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
 import { decelerationUnder, type Braking } from './deceleration-under.ts';
 import { undriven } from './driven-forces.ts';
@@ -14,7 +15,8 @@ const wildestDeceleration = 100;
 /**
  * Answers how much more brake force an axle can take before its first wheel locks.
  *
- * Equation: 2 F_peak(F_z of the lighter wheel) − T − D of the axle, loads at the deceleration of the same point.
+ * Equation: 2 F_peak(F_z of the lighter wheel) − T − D of the axle, loads at the deceleration of the same point; on water
+ * the peak at this speed, by `heldWetFactor`.
  * Assumes: as `lockOrder`.
  * Valid: as `lockOrder`.
  *
@@ -36,6 +38,7 @@ export function axleReserve(braking: Braking, line: InstalledLine, masterForce: 
   const left = requireRange('left share of static load', setUp.car.leftLoadShare, '', 0.2, 0.8);
   const tire = axle === 'front' ? setUp.frontTire : setUp.rearTire;
   const load = Math.min(left, 1 - left) * loads[axle];
-  const capacity = 2 * tirePeakForce({ tire, load, surfaceFactor: road.surfaceFactor });
+  const surfaceFactor = road.surfaceFactor * heldWetFactor({ tire, road, speed });
+  const capacity = 2 * tirePeakForce({ tire, load, surfaceFactor });
   return capacity - driven[axle] - (axle === 'front' ? frontForce : rearForce);
 }

@@ -52,7 +52,8 @@ export interface LockOrder {
  * Answers which axle locks first, and at which deceleration, pedal force and pressures, with ABS and EBD taken as failed.
  *
  * Equation: axle force = capacity of its axle, with loads at a = (T_1 + T_2 + f_r ΣF_z + ½ ρ C_d A v²) / m + g sin θ;
- * capacity = 2 μ_0 λ F_z0 (F_z / F_z0)^(1 − n) of the lighter wheel.
+ * capacity = 2 μ_0 λ λ_w F_z0 (F_z / F_z0)^(1 − n) of the lighter wheel, λ_w what water leaves at this speed
+ * (`heldWetFactor`).
  * What the driven wheels do beside the brakes counts for both.
  * Assumes: an axle counts as locked when the first of its wheels does; steady pitch; the two axles each by themselves,
  * along the line on which nothing locks; rolling resistance slows the car beside the brakes.

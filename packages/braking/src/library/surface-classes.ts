@@ -11,8 +11,8 @@ export interface SurfaceClass {
 const noWater: ClassValue = { value: 0, spread: 0, known: 'assumed', note: 'No film of water.' };
 
 /**
- * Road surfaces as a factor on the tire's dry peak friction. One factor is a coarse thing on water: grip there falls
- * with speed and depth, see `wetPeakFactor`.
+ * Road surfaces as a factor on the tire's dry peak friction, and the water that stands on them: what water takes falls with
+ * speed, depth and tread, see `wetPeakFactor`, and comes on top of the factor.
  *
  * Source: [common-practice], [wong], [noon-1994], [bosch-handbook], [forkenbrock-1999]
  */
@@ -48,13 +48,18 @@ export const surfaceClasses = {
     },
   },
   wet: {
-    title: 'Wet asphalt, 1 mm of water',
-    waterDepth: noWater,
+    title: 'Wet asphalt, half a millimeter of water',
+    waterDepth: {
+      value: 0.0005,
+      spread: 0.0003,
+      known: 'assumed',
+      note: 'Steady rain on a road that drains; heavy rain stands 1 mm deep, ruts and puddles 2 mm and more.',
+    },
     factor: {
-      value: 0.62,
-      spread: 0.1,
+      value: 1,
+      spread: 0.12,
       known: 'common practice',
-      note: 'Near 50 km/h, tires with tread; the Bosch table has 0.55 / 0.85 there and far less at speed.',
+      note: 'How rough the stone is; what the water takes comes on top, by speed, depth and tread (the Bosch table). Near 50 km/h, on a tread about half worn, 0.64 of the dry grip is left.',
     },
   },
   gravel: {

@@ -111,9 +111,9 @@ export function rearFirstRange(
   };
 }
 
-/** The dry road, or a better one that is asked about. */
+/** The dry road, or a better one that is asked about; the roads with less grip stand for water, too. */
 function grippiest({ road }: Settled): Road {
-  return { ...road, surfaceFactor: Math.max(dry, road.surfaceFactor) };
+  return { ...road, waterDepth: 0, surfaceFactor: Math.max(dry, road.surfaceFactor) };
 }
 
 /** Pad temperatures at one moment of the repeated stops. */

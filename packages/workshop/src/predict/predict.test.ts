@@ -340,6 +340,30 @@ describe('a verdict that somebody tried to break', () => {
     expect(onLoose).toBeGreaterThan(1.3 * (onDry ?? NaN));
   });
 
+  it('takes water by speed, depth and tread, and says where its table ends', () => {
+    const onWater = (change: string, speed: number) =>
+      predict(jobOf(changed('surface: dry', change)), { draws: 8, speed, setUps: ['as-found'] });
+    const length = (change: string, speed: number) => onWater(change, speed).setUps[0]!.distance_m.value;
+    const excess = (speed: number) => length('surface: wet', speed) / length('surface: dry', speed);
+    expect(excess(30)).toBeGreaterThan(excess(14) + 0.15);
+    const deep = 'surface: wet\n  waterDepth: 1 mm';
+    expect(length(deep, 30)).toBeGreaterThan(1.1 * length('surface: wet', 30));
+    const codes = (change: string, speed: number) => onWater(change, speed).warnings.map(({ code }) => code);
+    expect(codes('surface: wet', 30)).toContain('grip-on-water');
+    expect(codes('surface: wet', 30)).not.toContain('water-out-of-range');
+    expect(codes('surface: wet', 38)).toContain('water-out-of-range');
+    expect(codes('surface: dry', 38)).not.toContain('grip-on-water');
+  });
+
+  it('lets a stated surface factor hold for the water, and a wet road without water be a damp one', () => {
+    const road = (change: string) => jobOf(changed('surface: dry', change)).conditions.facts;
+    expect(road('surface: wet\n  surfaceFactor: 0.6').waterDepth.value).toBe(0);
+    expect(road('surface: wet\n  waterDepth: 0 mm').surfaceFactor.value).toBe(
+      road('surface: damp').surfaceFactor.value,
+    );
+    expect(road('surface: wet').waterDepth.value).toBeGreaterThan(0);
+  });
+
   it('claims no sure saving on water', () => {
     const wet = predict(jobOf(changed('surface: dry', 'surface: wet')), { draws: 40, pedalForce: 60 });
     expect(wet.sentence).toContain('no saving here is sure');

@@ -22,6 +22,7 @@ import { verdict } from './verdict.ts';
 import type { VerdictInput } from './verdict.ts';
 import { antilockChange } from './warnings/antilock-change.ts';
 import { inOrder } from './warnings/in-order.ts';
+import { isOnWater } from './is-on-water.ts';
 import { jobNotes } from './warnings/model-notes.ts';
 
 /** All SI; what is left out is as the job says. */
@@ -101,7 +102,7 @@ export function predictionFrom(job: Job, options: PredictOptions, drawn: DrawnRa
   const [first, ...others] = cases;
   if (first === undefined) throw new RangeError('the job has no set-up');
   const surface = job.conditions.surface;
-  const wet = surface === 'wet';
+  const wet = isOnWater(job);
   const changes = others.map((other) => changeOf(first, other, wet, units));
   const warnings = inOrder(
     [

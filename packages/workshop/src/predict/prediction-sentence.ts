@@ -27,7 +27,7 @@ interface PredictionSentenceInput {
 /** The answer of the whole prediction, in words that a person can repeat: dangers first, then the best safe set-up. */
 export function predictionSentence(input: PredictionSentenceInput): string {
   const water = input.wet
-    ? ['On a wet road one grip factor is too kind at speed, so no saving here is sure.']
+    ? ['On a wet road grip differs from tire to tire by more than is known, so no saving here is sure.']
     : [];
   return [...dangerWords(input), ...water, answer(input)].join(' ');
 }

@@ -36,7 +36,7 @@ export function verdict(input: VerdictInput): string {
   const say = speaker(input.units);
   const sentences = [
     dangerSentence(input),
-    input.wet ? 'On water one grip factor is too kind at speed: no saving here is sure.' : '',
+    input.wet ? 'Grip on water differs from tire to tire by more than is known here: no saving is sure.' : '',
     ...distanceSentences(input, say),
     balanceWords(input),
     effortWords(input, say),

@@ -1,10 +1,12 @@
 import { surfaceClasses } from '@standstill/braking';
+import type { SurfaceClass } from '@standstill/braking';
 import type { ConditionsDocument } from '../document/job-document.ts';
+import { readQuantity } from '../document/read-quantity.ts';
 import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
 import type { JobConditions } from '../job.ts';
 import { fillFacts } from './fill-facts.ts';
 import { fromClass, practice } from './filler.ts';
-import type { Filler } from './filler.ts';
+import type { Fallback, Filler } from './filler.ts';
 
 const path = ['conditions'];
 
@@ -19,8 +21,11 @@ export function resolveConditions(filler: Filler, conditions: ConditionsDocument
     stated: conditions,
     path,
     fallbacks: {
-      surfaceFactor: () => fromClass(surfaceClass.title, surfaceClass.factor),
-      waterDepth: () => fromClass(surfaceClass.title, surfaceClass.waterDepth),
+      surfaceFactor: () => factorOf(isOnlyDamp(surface, conditions) ? surfaceClasses.damp : surfaceClass),
+      waterDepth: () =>
+        conditions.surfaceFactor === undefined
+          ? fromClass(surfaceClass.title, surfaceClass.waterDepth)
+          : practice(0, 0, 'the surface factor that is stated is taken to hold for the water, too'),
       grade: () => practice(0, 0, 'a level road'),
       altitude: () => practice(0, 0, 'near sea level'),
       airTemperature: () => practice(20, 0, 'a mild day'),
@@ -32,6 +37,17 @@ export function resolveConditions(filler: Filler, conditions: ConditionsDocument
     },
   });
   return { surface, facts, repeatedStops: repeatedStops(filler, conditions.repeatedStops) };
+}
+
+function factorOf({ title, factor }: SurfaceClass): Fallback {
+  return fromClass(title, factor);
+}
+
+/** A wet road on which no water stands: its grip is that of a damp one. */
+function isOnlyDamp(surface: JobConditions['surface'], { waterDepth }: ConditionsDocument): boolean {
+  if (surface !== 'wet' || waterDepth === undefined) return false;
+  const depth = readQuantity(waterDepth, conditionsFacts.waterDepth);
+  return depth.ok && depth.value === 0;
 }
 
 function repeatedStops(

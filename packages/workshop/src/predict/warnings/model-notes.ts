@@ -1,19 +1,37 @@
-import { usualRegain } from '@standstill/braking';
+import { isBeyondWaterSource, usualRegain } from '@standstill/braking';
 import type { Job, JobSetUp } from '../../job/job.ts';
 import type { Warning } from '../../results/warning.ts';
 import type { Settled } from '../../settle/settle.ts';
 import { speaker } from '../../words/speaker.ts';
+import { isOnWater } from '../is-on-water.ts';
 import type { UnitSystem } from '@standstill/units';
 
 /** What is taken for granted about whoever drives a set-up. */
 export function modelNotes({ setUp: { id, title }, settled }: ModelNotesInput): Warning[] {
-  if (settled.setUp.antilock.kind !== 'none') return [];
+  const notes = waterNotes({ setUp: { id, title }, settled });
+  if (settled.setUp.antilock.kind !== 'none') return notes;
   const message = `${title}: without ABS a practiced driver is taken to hold 90 % of the lock limit (assumed); a locked or a timid foot stops longer.`;
-  return [{ code: 'driver-at-limit', severity: 'note', about: id, message }];
+  return [...notes, { code: 'driver-at-limit', severity: 'note', about: id, message }];
 }
 
 interface ModelNotesInput {
   readonly setUp: JobSetUp;
+  readonly settled: Settled;
+}
+
+/** Where the table of grip on water ends. */
+function waterNotes({ setUp: { id, title }, settled }: WaterNotesInput): Warning[] {
+  const { setUp, road, speed } = settled;
+  const isBeyond = [setUp.frontTire, setUp.rearTire].some((tire) =>
+    isBeyondWaterSource({ tire, road, speed }),
+  );
+  if (!isBeyond) return [];
+  const message = `${title}: the table of grip on water ends at 130 km/h (81 mph) and at 1.6 mm (2/32 in) of tread; beyond that its last row is held, and real tires may float with no grip at all.`;
+  return [{ code: 'water-out-of-range', severity: 'caution', about: id, message }];
+}
+
+interface WaterNotesInput {
+  readonly setUp: Pick<JobSetUp, 'id' | 'title'>;
   readonly settled: Settled;
 }
 
@@ -31,10 +49,12 @@ const looseOrFrozen: ReadonlySet<string> = new Set(['gravel', 'packedSnow', 'ice
 /** What holds for the whole prediction. */
 export function jobNotes(input: JobNotesInput): Warning[] {
   const notes: Warning[] = [];
-  if (input.job.conditions.surface === 'wet') {
+  if (isOnWater(input.job)) {
     const message =
-      'On water the grip falls with speed and depth; here one factor stands for it, good near 50 km/h and too kind at speed. No saving on this road is sure.';
-    notes.push({ code: 'wet-by-one-factor', severity: 'caution', message });
+      input.settled.road.waterDepth > 0
+        ? 'On water the grip falls with speed, depth of water and worn tread, by one published table for all tires; from tire to tire and road to road it differs by more than the intervals here hold. No saving on this road is sure.'
+        : 'On water the grip falls with speed and depth; here one stated surface factor stands for it at every speed. No saving on this road is sure.';
+    notes.push({ code: 'grip-on-water', severity: 'caution', message });
   }
   if (looseOrFrozen.has(input.job.conditions.surface)) {
     const message =

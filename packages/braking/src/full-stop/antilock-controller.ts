@@ -15,6 +15,8 @@ const alertShare = 0.7;
 const matchedRim = 3;
 /** m/s, below which an electronic rear limit without antilock leaves the rear alone (assumed). */
 const leastRearLimitSpeed = 2;
+/** m/s, below which no control tells slip from rest, whatever is stated for it (assumed). */
+const slowestWatch = 0.5;
 
 /**
  * Looks at the wheels once a period and sets their valves: the generic antilock of `AntilockControl`, each front wheel by
@@ -49,7 +51,10 @@ export class AntilockController {
     this.#rearIsKept = antilock.kind === 'threshold' || antilock.electronicRearLimit;
     this.#leastSpeed =
       antilock.kind === 'threshold'
-        ? requireRange('least speed of the antilock', antilock.minimumSpeed, 'm/s', 0, 20)
+        ? Math.max(
+            slowestWatch,
+            requireRange('least speed of the antilock', antilock.minimumSpeed, 'm/s', 0, 20),
+          )
         : leastRearLimitSpeed;
     this.#phases.fill(phase.idle);
     this.active = false;

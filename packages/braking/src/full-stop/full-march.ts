@@ -25,10 +25,17 @@ const leastLoss = 0.02;
 /** m/s and rad/s, within which rest and locking are found. */
 const restTolerance = 1e-10;
 const mostTries = 40;
+/** Part of the energy of motion at the start, 1, that a wheel may take or give in one step; more of it halves the step. */
+const mostSpin = 5e-5;
+/** s, a step that is not halved any more. */
+const leastStep = 2e-5;
+/** Steps between two nodes: more than halving from any step to the least can make. */
+const mostParts = 1000;
 
 /**
- * Marches a full stop from the first touch of the pedal to rest in equal steps; a step is cut where a wheel locks and
- * where the car comes to rest, so that both are found and not stepped over.
+ * Marches a full stop from the first touch of the pedal to rest in equal steps, in smaller ones where a wheel is quickly
+ * slowed or spun up; a step is cut where a wheel locks and where the car comes to rest, so that both are found and not
+ * stepped over.
  *
  * Equation: `StopDynamics` by `RungeKuttaStep`, a quarter of the control's period at a time.
  * Source: [runge-kutta]
@@ -99,9 +106,14 @@ export class FullMarch {
 
   /** Steps to a time, s, in one step or, where wheels lock on the way, in several. */
   #marchTo(time: number): void {
-    for (let tries = 0; tries < mostTries && this.time < time && !this.cameToRest; tries += 1) {
-      const whole = time - this.time;
+    for (let part = 0; part < mostParts && this.time < time && !this.cameToRest; part += 1) {
+      let whole = time - this.time;
       this.#try(whole);
+      while (whole > leastStep && this.#isRough()) {
+        whole *= 0.5;
+        this.#try(whole);
+      }
+      const isLast = this.time + whole >= time;
       let duration = whole;
       const locking = this.#firstToLock(whole);
       if (locking >= 0) duration = this.#until(whole, locking);
@@ -112,12 +124,24 @@ export class FullMarch {
         return;
       }
       this.#accept(duration === whole ? whole : duration, locking);
-      if (duration === whole) this.time = time;
+      if (duration === whole && isLast) this.time = time;
     }
   }
 
   #try(duration: number): void {
     this.#step.take(this.dynamics, this.time, duration, this.state, this.#after);
+  }
+
+  /** Whether a wheel takes or gives so much energy in the tried step that it is to be gone in smaller ones. */
+  #isRough(): boolean {
+    const { each } = this.dynamics.wheels;
+    const most = 2 * mostSpin * this.books.kineticIn;
+    for (let wheel = 0; wheel < 4; wheel += 1) {
+      const was = this.state[place.wheel + wheel]!;
+      const is = Math.max(0, this.#after[place.wheel + wheel]!);
+      if (Math.abs(is * is - was * was) > most * each[wheel]!.perInertia) return true;
+    }
+    return false;
   }
 
   /** The wheel that would be turning backwards and was turning forwards most lately; −1 where none. */

@@ -3,6 +3,7 @@ import type { Antilock } from '../set-up/antilock.ts';
 import { exampleRoad, exampleSetUp } from '../set-up/example-set-up.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import { onStickyTires } from '../stop/any-stop.testing.ts';
+import { quickStop } from '../stop/quick-stop.ts';
 import { withSetUp } from './any-full-stop.testing.ts';
 import { fullStop, fullStopWorkspace } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
@@ -127,6 +128,20 @@ describe('a full stop at the limit', () => {
     expect(standingAbove(trace, 3)).toContain(0);
   });
 
+  it('lets wheels go at a creep, whatever least speed is stated, and so comes to rest on a descent', () => {
+    const antilock = {
+      kind: 'threshold',
+      efficiency: 0.9,
+      minimumSpeed: 0,
+      electronicRearLimit: true,
+    } as const;
+    const stop = withSetUp(
+      { ...base, road: { ...exampleRoad, surfaceFactor: 0.1, grade: -0.01 } },
+      { antilock },
+    );
+    expect(fullStop(stop).cameToRest).toBe(true);
+  });
+
   it('with an antilock that looks half as often and lets off slowly still stops', () => {
     const antilockControl = {
       samplePeriod: 0.01,
@@ -183,6 +198,32 @@ describe('where and how a full stop happens', () => {
     expect(on(0)).toBeLessThan(on(-0.06));
   });
 
+  it('goes further through more water and on less tread, and more so from a higher speed', () => {
+    const through = (waterDepth: number, treadDepth: number, speed = 30): number => {
+      const tire = { ...exampleSetUp.frontTire, treadDepth };
+      const stop = withSetUp(base, { frontTire: tire, rearTire: tire });
+      return fullStop({ ...stop, speed, road: { ...exampleRoad, waterDepth } }).distance;
+    };
+    expect(through(0.0005, 0.007)).toBeGreaterThan(1.1 * through(0, 0.007));
+    expect(through(0.001, 0.007)).toBeGreaterThan(through(0.0005, 0.007));
+    expect(through(0.001, 0.002)).toBeGreaterThan(through(0.001, 0.007));
+    const worse = (speed: number): number => through(0.001, 0.002, speed) / through(0, 0.002, speed);
+    expect(worse(36)).toBeGreaterThan(1.1 * worse(15));
+  });
+
+  it('on water is near the quick stop, which takes the same water, and says where the source ends', () => {
+    const wet = { ...base, road: { ...exampleRoad, waterDepth: 0.001 } };
+    const quick = quickStop({ ...wet, foot: { force: 300, rampTime: 0.2 } });
+    expect(Math.abs(fullStop(wet).distance / quick.distance - 1)).toBeLessThan(0.06);
+    expect(fullStop(wet).distance).toBeGreaterThan(1.5 * fullStop(base).distance);
+    expect(fullStop(wet).isBeyondWaterSource).toBe(false);
+    expect(fullStop({ ...wet, speed: 40 }).isBeyondWaterSource).toBe(true);
+    expect(fullStop({ ...base, speed: 40 }).isBeyondWaterSource).toBe(false);
+    expect(() => fullStop({ ...base, road: { ...exampleRoad, waterDepth: 0.01 } })).toThrow(
+      /0.01 m; accepted is 0 to 0.002 m/,
+    );
+  });
+
   it('does not come to rest on a steep descent with a weak foot, and says so', () => {
     const road = { ...exampleRoad, grade: -0.2 };
     const summary = fullStop({ ...driven, road, foot: { kind: 'ramp', force: 5, rampTime: 0.2 } });
@@ -201,10 +242,11 @@ describe('where and how a full stop happens', () => {
 
   it('under a huge foot at great speed has no number that is none', () => {
     const summary = fullStop({ ...base, speed: 150, foot: { kind: 'ramp', force: 5000, rampTime: 0 } });
-    const { cameToRest, limitedBy, front, rear, energies, ...figures } = summary;
+    const { cameToRest, limitedBy, front, rear, energies, isBeyondWaterSource, ...figures } = summary;
     const all = [...Object.values(figures), ...Object.values(front), ...Object.values(rear)];
     expect([...all, ...Object.values(energies)].every(Number.isFinite)).toBe(true);
     expect(cameToRest).toBe(true);
+    expect(isBeyondWaterSource).toBe(false);
     expect(limitedBy).toBe('tire grip');
   });
 

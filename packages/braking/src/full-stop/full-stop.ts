@@ -4,7 +4,6 @@ import type { StopLimit } from '../stop/stop-limit.ts';
 import type { FullLedger } from './full-ledger.ts';
 import { FullMarch } from './full-march.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
 
 export interface FullStopSummary {
@@ -22,6 +21,8 @@ export interface FullStopSummary {
   readonly efficiency: number;
   readonly limitedBy: StopLimit;
   readonly cameToRest: boolean;
+  /** True where the road's water was met outside its source's range: faster than 130 km/h, or on less than 1.6 mm of tread. */
+  readonly isBeyondWaterSource: boolean;
   /** How often a control let pressure off. */
   readonly frontCycles: number;
   readonly rearCycles: number;
@@ -34,6 +35,9 @@ export interface FullStopSummary {
   /** J. */
   readonly energies: FullLedger;
 }
+
+/** Steps of speed by which the ideal stop on water is summed. */
+const waterSpeedSteps = 64;
 
 /**
  * Answers a room to work in that full stops can share, one after the other, so that they allocate nothing as they march.
@@ -63,7 +67,7 @@ export function fullStopWorkspace(): FullMarch {
  * @throws OutOfRangeError where an input cannot be
  * Source: [pacejka], [gillespie], [limpert]
  * @example
- * fullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 300, rampTime: 0.2 }, speed: 27.8 }).distance // => 47.4184
+ * fullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 90, rampTime: 0.2 }, speed: 27.8 }).distance // => 77.3104
  */
 export function fullStop(input: FullStopInput, march: FullMarch = fullStopWorkspace()): FullStopSummary {
   march.start(input);
@@ -81,6 +85,7 @@ export function fullStop(input: FullStopInput, march: FullMarch = fullStopWorksp
  */
 export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullStopSummary {
   const { cameToRest, notes, controller, heat, books } = march;
+  const { wheels } = march.dynamics;
   const driven = march.state[place.distance]!;
   const distance = cameToRest ? driven : Infinity;
   const meanDeceleration = (input.speed * input.speed) / (2 * distance);
@@ -90,9 +95,10 @@ export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullS
     meanDeceleration,
     peakDeceleration: notes.peakDeceleration,
     meanFullyDevelopedDeceleration: cameToRest ? betweenGates(input.speed, march) : 0,
-    efficiency: meanDeceleration / idealDeceleration(march),
+    efficiency: meanDeceleration / idealDeceleration(march, input.speed),
     limitedBy: notes.limitedBy(),
     cameToRest,
+    isBeyondWaterSource: wheels.frontWater.isBeyondSource || wheels.rearWater.isBeyondSource,
     frontCycles: controller.frontCycles,
     rearCycles: controller.rearCycles,
     frontSlideShare: driven > 0 ? notes.frontSlide / driven : 0,
@@ -103,12 +109,24 @@ export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullS
   };
 }
 
-/** m/s² with every wheel at the peak friction of its static load. */
-function idealDeceleration({ dynamics: { body, wheels } }: FullMarch): number {
+/** m/s² of a stop from a speed, m/s, with every wheel at the peak friction of its static load: v_0² / (2 ∫ v dv / a). */
+function idealDeceleration({ dynamics }: FullMarch, speed: number): number {
+  if (!dynamics.wheels.areWet) return idealAt(dynamics, speed);
+  let way = 0;
+  const width = speed / waterSpeedSteps;
+  for (let i = 0; i < waterSpeedSteps; i += 1) {
+    const middle = (i + 0.5) * width;
+    way += (width * middle) / idealAt(dynamics, middle);
+  }
+  return (speed * speed) / (2 * way);
+}
+
+/** m/s² at a speed, m/s. */
+function idealAt({ body, wheels }: FullMarch['dynamics'], speed: number): number {
   let sum = 0;
-  for (let wheel = 0; wheel < 4; wheel += 1) {
-    const axle = wheel < 2 ? body.frontStill : body.rearStill;
-    sum += peakAt(wheels.each[wheel]!, axle * wheels.each[wheel]!.loadShare);
+  for (let at = 0; at < 4; at += 1) {
+    const axle = at < 2 ? body.frontStill : body.rearStill;
+    sum += wheels.peakOf(at, axle * wheels.each[at]!.loadShare, speed);
   }
   return sum / body.mass;
 }

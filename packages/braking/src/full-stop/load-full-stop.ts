@@ -4,7 +4,6 @@ import { usualDriverShare } from '../stop/stop-input.ts';
 import { usualAntilockControl } from './antilock-control.ts';
 import type { AntilockController } from './antilock-controller.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { peakAt } from './peak-at.ts';
 import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
 import type { WheelHeat } from './wheel-heat.ts';
@@ -34,7 +33,7 @@ export function loadFullStop(
   const { setUp, road, speed } = input;
   const control = input.antilockControl ?? usualAntilockControl;
   dynamics.body.take(setUp, road, speed);
-  dynamics.wheels.take(setUp, road);
+  dynamics.wheels.take(setUp, road, speed);
   loadFoot(input, dynamics, control.dumpTime);
   loadDriver(input, dynamics);
   heat.take(input, dynamics);
@@ -80,7 +79,7 @@ function roll({ wheels, body }: StopDynamics, state: Float64Array, speed: number
   state[place.speed] = speed;
   for (let wheel = 0; wheel < 4; wheel += 1) {
     const load = (wheel < 2 ? body.frontStill : body.rearStill) * wheels.each[wheel]!.loadShare;
-    const peak = peakAt(wheels.each[wheel]!, load);
+    const peak = wheels.peakOf(wheel, load, speed);
     const curve = wheel < 2 ? wheels.frontCurve : wheels.rearCurve;
     const radius = wheels.each[wheel]!.radius;
     const drag = wheels.each[wheel]!.engineDrag;

@@ -43,7 +43,7 @@ const neverAtRest: MeanFullStop = {
  * @throws OutOfRangeError where an input cannot be
  * Source: [geometry]
  * @example
- * meanFullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 90, rampTime: 0.2 }, speed: 27.8, stops: 4 }).distance // => 77.3105
+ * meanFullStop({ setUp: exampleSetUp, road: exampleRoad, foot: { kind: 'ramp', force: 90, rampTime: 0.2 }, speed: 27.8, stops: 4 }).distance // => 77.3104
  */
 export function meanFullStop(input: MeanFullStopInput, march: FullMarch = fullStopWorkspace()): MeanFullStop {
   const stops = Math.round(requireRange('stops of the mean', input.stops, '', 1, 1000));

@@ -21,7 +21,7 @@ const {
  * How the state of a full stop changes: the right-hand side of its differential equations, and the forces behind it.
  *
  * Equation: m v' = −(Σ F + F_air + F_roll) − m g sin θ; J ω' = r F − T − T_engine; σ κ' = (u − r ω) − u κ with u the speed
- * of the wheels; F = F_peak(F_z) y(κ); T = 2 μ (p − p_0) A r_e η; pitch by `BodyFigures`; pressures by `HydraulicLines`.
+ * of the wheels; F = F_peak(F_z, u) y(κ); T = 2 μ (p − p_0) A r_e η; pitch by `BodyFigures`; pressures by `HydraulicLines`.
  * A wheel that stands still stays so until the road turns it against its brake.
  * Assumes: pad friction changes in a straight line between two looks at the rotors' heat.
  * Source: [pacejka], [gillespie]
@@ -96,11 +96,16 @@ export class StopDynamics {
       front = 0;
     }
 
+    // The water, where there is any.
+    const { areWet, frontWater, rearWater } = this.wheels;
+    const frontGrip = areWet ? frontWater.factorAt(size) : 1;
+    const rearGrip = areWet ? rearWater.factorAt(size) : 1;
+
     // The lines: what the foot asks, what the master cylinder has.
     const { foot } = this;
     const pressing = foot.seeks ? state[footAt]! : foot.forceAt(time);
     now[askedAt] = foot.pressureFor(pressing);
-    if (this.driver.acts) this.#holdBack(state, front, rear);
+    if (this.driver.acts) this.#holdBack(state, speed, front, rear);
     const asked = now[askedAt]!;
     const follows = lines.boosterQuickness > 0;
     slopes[master] = follows ? (asked - state[master]!) * lines.boosterQuickness : 0;
@@ -117,7 +122,9 @@ export class StopDynamics {
       const turning = state[wheelAt + at]!;
       const pressure = state[pressureAt + at]!;
       const { radius } = wheel;
-      const force = peakAt(wheel, (isFront ? front : rear) * wheel.loadShare) * wheel.curve.at(slip);
+      const peak =
+        peakAt(wheel, (isFront ? front : rear) * wheel.loadShare) * (isFront ? frontGrip : rearGrip);
+      const force = peak * wheel.curve.at(slip);
       const above = pressure - wheel.pushOut;
       const friction = wheel.friction + wheel.frictionRate * since;
       const torque = above > 0 ? wheel.gain * friction * above : 0;
@@ -149,8 +156,8 @@ export class StopDynamics {
     slopes[footAt] = foot.seeks ? foot.forceRate(time, state[footAt]!, deceleration) : 0;
   }
 
-  /** Cuts back what the foot asks to what a driver at the limit would ask, with N on each axle. */
-  #holdBack(state: Float64Array, front: number, rear: number): void {
+  /** Cuts back what the foot asks to what a driver at the limit would ask, at m/s and with N on each axle. */
+  #holdBack(state: Float64Array, speed: number, front: number, rear: number): void {
     const { driver, wheels, lines, now } = this;
     const since = now[timeAt]! - this.frictionTime;
     const slowing = state[pitch]!;
@@ -160,7 +167,7 @@ export class StopDynamics {
       const wheel = wheels.each[at]!;
       const isFront = at < 2;
       const friction = wheel.friction + wheel.frictionRate * since;
-      const peak = peakAt(wheel, (isFront ? front : rear) * wheel.loadShare);
+      const peak = wheels.peakOf(at, (isFront ? front : rear) * wheel.loadShare, Math.abs(speed));
       const slip = state[slipAt + at]!;
       const allowed = driver.allowed(wheel, isFront, lines.rear, peak, friction, slip, slowing);
       if (allowed >= least) continue;

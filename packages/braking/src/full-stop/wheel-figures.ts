@@ -5,6 +5,8 @@ import type { Road } from '../set-up/road.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
+import { WaterGrip } from '../tire/water-grip.ts';
+import { peakAt } from './peak-at.ts';
 import { SlipForceTable } from './slip-force-table.ts';
 import { Wheel } from './wheel.ts';
 
@@ -34,12 +36,19 @@ export class WheelFigures {
     new Wheel(this.rearCurve),
     new Wheel(this.rearCurve),
   ];
+  readonly frontWater = new WaterGrip();
+  readonly rearWater = new WaterGrip();
   /** m, half of each track. */
   frontHalfTrack = 0;
   rearHalfTrack = 0;
 
-  /** Takes on a set-up on a road. */
-  take({ car, frontBrake, rearBrake, frontTire, rearTire }: SetUp, road: Road): void {
+  /** Whether there is water on the road, so that the tires' peaks depend on speed. */
+  get areWet(): boolean {
+    return this.frontWater.isWet;
+  }
+
+  /** Takes on a set-up on a road, for speeds up to `topSpeed`, m/s. */
+  take({ car, frontBrake, rearBrake, frontTire, rearTire }: SetUp, road: Road, topSpeed: number): void {
     const { leftLoadShare, frontWheelInertia, rearWheelInertia } = car;
     const frontDrive = requireRange('front share of the driveline', car.frontDriveShare, '', 0, 1) / 2;
     const driveline = requireRange('driveline inertia', car.drivelineInertia, 'kg m²', 0, 200);
@@ -59,6 +68,14 @@ export class WheelFigures {
     this.#takeAxle(2, { ...rear, ...shared, engineDrag: drag * rearDrive });
     this.frontCurve.take(frontTire);
     this.rearCurve.take(rearTire);
+    this.frontWater.take(frontTire, road, topSpeed);
+    this.rearWater.take(rearTire, road, topSpeed);
+  }
+
+  /** N that the tire of a wheel could give at a load, N, and a speed, m/s. */
+  peakOf(at: number, load: number, speed: number): number {
+    const water = at < 2 ? this.frontWater : this.rearWater;
+    return peakAt(this.each[at]!, load) * water.factorAt(speed);
   }
 
   #takeAxle(first: number, { brake, tire, inertia, engineDrag, leftLoadShare, road }: AxleFigures): void {

@@ -13,7 +13,9 @@ describe('factsOf', () => {
   });
 
   it('takes a cylinder without a type for a tandem one, as the document does', () => {
-    expect(keys('master-cylinder', undefined)).toEqual(['bore', 'stroke', 'efficiency']);
+    expect(keys('master-cylinder', undefined)).toEqual(keys('master-cylinder', 'tandem'));
+    expect(keys('master-cylinder', undefined)).toContain('primaryStroke');
+    expect(keys('master-cylinder', 'balance-bar')).not.toContain('primaryStroke');
   });
 });
 

@@ -44,12 +44,12 @@ export const partForms: Readonly<Record<PartKind, PartForm>> = {
   booster: {
     title: 'booster',
     choices: [typeOf(['vacuum', 'vacuum'], ['hydraulic', 'hydraulic'])],
-    facts: partFacts.boosterFacts,
+    facts: { ...partFacts.boosterFacts, ...partFacts.boosterDetailsFacts },
   },
   'master-cylinder': {
     title: 'master cylinder',
     choices: [typeOf(['tandem', 'tandem'], ['balance-bar', 'two with balance bar'])],
-    facts: partFacts.masterCylinderFacts,
+    facts: { ...partFacts.masterCylinderFacts, ...partFacts.masterCylinderDetailsFacts },
   },
   'rear-valve': { title: 'rear valve', choices: [], facts: partFacts.rearValveFacts },
   antilock: { title: 'ABS', choices: [], facts: partFacts.antilockFacts },
@@ -95,12 +95,19 @@ export const partForms: Readonly<Record<PartKind, PartForm>> = {
 /** Facts that only one type of the part has. */
 const onlyFor: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   booster: {
-    vacuum: ['gain', 'jumpInForce', 'diaphragmDiameter', 'vacuum', 'efficiency'],
+    vacuum: [
+      'gain',
+      'jumpInForce',
+      'diaphragmDiameter',
+      'vacuum',
+      'efficiency',
+      ...Object.keys(partFacts.boosterDetailsFacts),
+    ],
     hydraulic: ['gain', 'greatestAssist'],
   },
   'master-cylinder': {
-    tandem: ['bore', 'stroke', 'efficiency'],
-    'balance-bar': ['frontBore', 'rearBore', 'frontForceShare', 'stroke', 'efficiency'],
+    tandem: ['bore', 'stroke', 'efficiency', ...Object.keys(partFacts.masterCylinderDetailsFacts)],
+    'balance-bar': ['frontBore', 'rearBore', 'frontForceShare', 'stroke', 'efficiency', 'reservoirVolume'],
   },
   'parking-brake': {
     'drum-in-hat': Object.keys(partFacts.parkingBrakeFacts).filter((key) => key !== 'clampRatio'),

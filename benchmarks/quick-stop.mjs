@@ -30,6 +30,7 @@ export default async function quickStops() {
     antilock: [3000, () => quickStop(stop, room)],
     driver: [3000, () => quickStop({ ...stop, setUp: withoutAntilock }, room)],
     torque: [3000, () => quickStop({ ...stop, foot: { force: 90, rampTime: 0.2 } }, room)],
+    wet: [3000, () => quickStop({ ...stop, road: { ...exampleRoad, waterDepth: 0.0005 } }, room)],
     search: [3000, () => quickStop(many[(at += 1) % many.length], room)],
     budget: [40, () => stopBudget(stop)],
   };
@@ -49,6 +50,7 @@ export default async function quickStops() {
     row('quick stop, antilock', 'antilock', `distance ${(100 * off).toFixed(2)} % off the plain march`),
     row('quick stop, driver at the lock limit', 'driver'),
     row('quick stop, torque-limited', 'torque'),
+    row('quick stop, antilock on water', 'wet'),
     row('quick stop, another set-up each time', 'search'),
     ...twinRows(coefficients, best.antilock),
     {

@@ -25,7 +25,7 @@ const fallPerKelvin = 0.0064;
  * @throws OutOfRangeError where an input cannot be
  * Source: [handbook-fluids]
  * @example
- * bulkModulusAt({ bulkModulus: 1.7e9, temperature: 100 }) // => 1316030000
+ * bulkModulusAt({ bulkModulus: 1.7e9, temperature: 100 }) // => 1316040000
  */
 export function bulkModulusAt({ bulkModulus, temperature }: BulkModulusInput): number {
   requireRange('bulk modulus of the fluid', bulkModulus, 'Pa', 0.2e9, 5e9);

@@ -13,11 +13,14 @@ import { drawSheet } from './draw-sheet.ts';
 import { knownsOf } from './knowns-of.ts';
 import { openDraws } from './open-draws.ts';
 import { RangeJoin } from './pool/range-join.ts';
+import { drawQuestions } from './questions/draw-questions.ts';
+import type { DrawQuestionName } from './questions/draw-questions.ts';
 
 const reading = readJob(exampleJobText, { file: 'job.yaml' });
 if (!reading.ok) throw new Error('the example job is not a job');
 const { job } = reading;
 const setUpIds = ['as-found', 'front-kit'];
+const questions = Object.keys(drawQuestions) as DrawQuestionName[];
 
 function requestOf(draws: number, seed: number, question: DrawRequest['question'] = 'distance'): DrawRequest {
   return { question, setUpIds, overrides: {}, draws, seed };
@@ -46,11 +49,12 @@ describe('blocks', () => {
 });
 
 describe('ranges', () => {
-  it('put together in any order are, bit by bit, one pass', () => {
+  it.each(questions)('of the question %s, put together in any order, are bit by bit one pass', (question) => {
     const cuts = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 5 });
+    const most = question === 'distance' ? 30 : 3;
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 30 }), fc.nat(), cuts, fc.nat(), (draws, seed, at, turn) => {
-        const request = requestOf(draws, seed);
+      fc.property(fc.integer({ min: 1, max: most }), fc.nat(), cuts, fc.nat(), (draws, seed, at, turn) => {
+        const request = requestOf(draws, seed, question);
         const edges = [0, ...at.map((share) => Math.floor(share * draws)), draws].sort((a, b) => a - b);
         const spans = edges.slice(1).map((to, index) => [edges[index]!, to] as const);
         const join = new RangeJoin(request);

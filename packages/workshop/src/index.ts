@@ -65,7 +65,7 @@ export * from './job/facts/hub-facts.ts';
 export * from './job/facts/pedal-point-facts.ts';
 export * from './results/heat-report.ts';
 export * from './heat/report-heat.ts';
-export type * from './heat/heat-schedule.ts';
+export type { HeatSchedule, HeatScheduleKind } from './heat/heat-schedule.ts';
 export * from './heat/laps/read-laps.ts';
 export * from './results/simulation-report.ts';
 export * from './simulate/simulate.ts';

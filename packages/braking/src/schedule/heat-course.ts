@@ -35,9 +35,13 @@ export interface AxleHighest {
 
 /** What is read of a corner at a node. */
 export interface CornerReading {
+  /** °C, rotor's rubbing face. */
   readonly interfaceTemperature: number;
+  /** °C, fluid behind the pistons. */
   readonly fluidTemperature: number;
+  /** °C, caliper's body. */
   readonly bodyTemperature: number;
+  /** °C, hat. */
   readonly hatTemperature: number;
   bulkTemperature(): number;
   padTemperature(): number;

@@ -16,7 +16,7 @@ export interface HeadroomInput extends Omit<WalkInput, 'rotorTemperatures'> {
   readonly interval: number;
   /** m/s²; `usualRegain` where left out. */
   readonly regain?: number;
-  /** Most stops that are looked at; 60 where left out. */
+  /** 1, most stops that are looked at; 60 where left out. */
   readonly mostStops?: number;
 }
 
@@ -24,7 +24,7 @@ export interface HeadroomInput extends Omit<WalkInput, 'rotorTemperatures'> {
 export type TooHot = 'front pads' | 'rear pads' | 'front fluid' | 'rear fluid' | 'car does not stop';
 
 export interface Headroom {
-  /** Stops that can be made before; `mostStops` where nothing gets too hot within them. */
+  /** 1, stops that can be made before; `mostStops` where nothing gets too hot within them. */
   readonly stops: number;
   /** What gets too hot first; null where nothing does. */
   readonly first: TooHot | null;

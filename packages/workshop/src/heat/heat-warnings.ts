@@ -29,7 +29,7 @@ export function heatWarnings(input: HeatWarningsInput, say: Speaker): Warning[] 
   ];
 }
 
-function caution(setUp: SetUpHeat, code: string, message: string): Warning {
+function caution(setUp: SetUpHeat, { code, message }: Pick<Warning, 'code' | 'message'>): Warning {
   return { code, severity: 'caution', about: setUp.id, message: `${setUp.title}: ${message}` };
 }
 
@@ -67,20 +67,18 @@ function padWarnings(setUp: SetUpHeat, say: Speaker): Warning[] {
       const reached = say.rounded(highest_C.value, 'temperature', 2);
       if (limit_C === null)
         return [
-          caution(
-            setUp,
-            'fade-not-stated',
-            `the friction of the ${what} is not stated up to where they fade; their faces reach ${reached}, and what they do there is not known.`,
-          ),
+          caution(setUp, {
+            code: 'fade-not-stated',
+            message: `the friction of the ${what} is not stated up to where they fade; their faces reach ${reached}, and what they do there is not known.`,
+          }),
         ];
       if (passedShare < 0.05 && highest_C.value <= limit_C.value) return [];
       const at = say.rounded(limit_C.value, 'temperature', 2);
       return [
-        caution(
-          setUp,
-          'pads-fade',
-          `the ${what} fade (below 80 % of their best friction at ${at}, our own line): their faces reach ${reached}, in ${percent(passedShare)} of the draws past it.`,
-        ),
+        caution(setUp, {
+          code: 'pads-fade',
+          message: `the ${what} fade (below 80 % of their best friction at ${at}, our own line): their faces reach ${reached}, in ${percent(passedShare)} of the draws past it.`,
+        }),
       ];
     });
 }
@@ -90,11 +88,10 @@ function rotorWarnings(setUp: SetUpHeat, say: Speaker): Warning[] {
     .filter((axle) => setUp[axle].interface_C.value > hottestRotor)
     .map((axle) => {
       const reached = say.rounded(setUp[axle].interface_C.value, 'temperature', 2);
-      return caution(
-        setUp,
-        'rotor-beyond-model',
-        `the ${axle} rotors reach ${reached}, above ${say.plain(hottestRotor, 'temperature')}, where the figures of iron end (common practice): outside the model.`,
-      );
+      return caution(setUp, {
+        code: 'rotor-beyond-model',
+        message: `the ${axle} rotors reach ${reached}, above ${say.plain(hottestRotor, 'temperature')}, where the figures of iron end (common practice): outside the model.`,
+      });
     });
 }
 
@@ -103,19 +100,18 @@ function reachWarnings(setUp: SetUpHeat, { outcome }: HeatRun): Warning[] {
   const warnings: Warning[] = [];
   if (beyond.length > 0)
     warnings.push(
-      caution(
-        setUp,
-        'deceleration-out-of-reach',
-        `${beyond.length} of the ${outcome.stops.length} slowings ask more than the tires, or a foot of 1000 N, can give; their heat is an upper bound and the car would go further.`,
-      ),
+      caution(setUp, {
+        code: 'deceleration-out-of-reach',
+        message: `${beyond.length} of the ${outcome.stops.length} slowings ask more than the tires, or a foot of 1000 N, can give; their heat is an upper bound and the car would go further.`,
+      }),
     );
   if (outcome.isHurried)
     warnings.push(
-      caution(
-        setUp,
-        'interval-too-short',
-        'the slowings follow each other faster than the speed can be regained (at 2.5 m/s², assumed): no car can be driven like this, and the temperatures belong to no real drive.',
-      ),
+      caution(setUp, {
+        code: 'interval-too-short',
+        message:
+          'the slowings follow each other faster than the speed can be regained (at 2.5 m/s², assumed): no car can be driven like this, and the temperatures belong to no real drive.',
+      }),
     );
   return warnings;
 }
@@ -123,11 +119,10 @@ function reachWarnings(setUp: SetUpHeat, { outcome }: HeatRun): Warning[] {
 function leftOutWarnings({ setUp, leftOut, draws }: HeatWarningsInput): Warning[] {
   if (leftOut === 0) return [];
   return [
-    caution(
-      setUp,
-      'draws-left-out',
-      `${leftOut} of ${draws} draws fell outside what the formulas are valid for and were left out of all intervals, which are too short for it.`,
-    ),
+    caution(setUp, {
+      code: 'draws-left-out',
+      message: `${leftOut} of ${draws} draws fell outside what the formulas are valid for and were left out of all intervals, which are too short for it.`,
+    }),
   ];
 }
 

@@ -24,7 +24,7 @@ export const mostWater = 0.08;
  * @throws OutOfRangeError where an input cannot be
  * Source: [common-practice]
  * @example
- * waterShare({ age: 6.31152e7, waterPerYear: 0.014 }) // => 0.0236249
+ * waterShare({ age: 6.31152e7, waterPerYear: 0.014 }) // => 0.0236250
  */
 export function waterShare({ age, waterPerYear }: WaterShareInput): number {
   const years = requireRange('age of the fluid', age, 's', 0, 50 * year) / year;

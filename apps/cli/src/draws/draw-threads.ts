@@ -16,6 +16,9 @@ interface Waiting {
 /** What each thread runs: this file's neighbor once both are compiled. */
 const compiled = new URL('./draw-thread.js', import.meta.url);
 
+/** MB for what lives shortly; with what a thread has by itself, a twentieth of its time goes into clearing up. */
+const maxYoungGenerationSizeMb = 64;
+
 /**
  * Starts threads that draw.
  *
@@ -36,7 +39,7 @@ function startThread(program: URL): {
   readonly worker: Worker;
   readonly send: (message: DrawMessage) => Promise<DrawReply>;
 } {
-  const worker = new Worker(program, { execArgv: [] });
+  const worker = new Worker(program, { execArgv: [], resourceLimits: { maxYoungGenerationSizeMb } });
   const waiting: Waiting[] = [];
   let broken: Error | null = null;
   const fail = (reason: string): void => {

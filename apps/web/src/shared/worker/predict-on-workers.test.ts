@@ -62,7 +62,7 @@ describe('a prediction on workers', () => {
     const how = by(() => drawWorker());
     const predicted = await predictOnWorkers(question, nobody, (done) => told.push(done), how);
     expect(predicted).toStrictEqual({ ok: true, prediction: expected });
-    expect(told).toEqual([25, 50, 60]);
+    expect(told).toEqual([15, 30, 45, 60]);
     expect(how.asked).toEqual(['open-prediction', 'finish-prediction']);
   });
 

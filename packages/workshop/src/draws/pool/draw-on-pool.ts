@@ -24,7 +24,7 @@ export async function drawOnPool(
   watch: DrawWatch = {},
 ): Promise<DrawnRange> {
   const { draws } = request;
-  const { rangeLength } = drawQuestions[request.question];
+  const length = rangeFor(request, pool.hands.length);
   const join = new RangeJoin(request);
   const bare = { ...job, runs: [], fillings: [] }; // no draw hangs on them, and they need not travel
   let next = 0;
@@ -34,7 +34,7 @@ export async function drawOnPool(
     while (next < draws) {
       if (watch.isCalledOff?.() === true) throw new DrawsCalledOffError();
       const from = next;
-      const to = Math.min(draws, from + rangeLength);
+      const to = Math.min(draws, from + length);
       next = to;
       join.add(await drawElsewhere(from, to));
       done += to - from;
@@ -48,4 +48,10 @@ export async function drawOnPool(
     throw error;
   }
   return join.whole();
+}
+
+/** Draws a range: no more than the question likes, and so many ranges that every hand gets the same number of them. */
+function rangeFor({ question, draws }: DrawRequest, hands: number): number {
+  const rounds = Math.ceil(draws / (drawQuestions[question].rangeLength * hands));
+  return Math.ceil(draws / (rounds * hands));
 }

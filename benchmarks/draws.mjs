@@ -135,17 +135,6 @@ async function growthRows(job, pool) {
 
 /** MB that a process of its own grows by at most while it draws, over one that does everything but draw. */
 function memoryRows() {
-  const peak = (count) => {
-    const { stdout, stderr } = spawnSync(
-      process.execPath,
-      [fileURLToPath(import.meta.url), 'peak', String(count)],
-      {
-        encoding: 'utf8',
-      },
-    );
-    if (stdout === '') throw new Error(stderr);
-    return Number(stdout);
-  };
   const counts = [1000, 10_000, 100_000];
   const growths = counts.map((count) => Math.min(peak(count), peak(count), peak(count)));
   return counts.map((count, index) => ({
@@ -156,6 +145,19 @@ function memoryRows() {
     ratio: growths[index] / growths[0],
     note: `of them ${((2 * 8 * count) / 1e6).toFixed(2)} MB are the distances kept`,
   }));
+}
+
+/** MB, as such a process says. */
+function peak(count) {
+  const { stdout, stderr } = spawnSync(
+    process.execPath,
+    [fileURLToPath(import.meta.url), 'peak', String(count)],
+    {
+      encoding: 'utf8',
+    },
+  );
+  if (stdout === '') throw new Error(stderr);
+  return Number(stdout);
 }
 
 function peakGrowth(count) {
@@ -191,13 +193,14 @@ function knownsNote(job) {
   return `${knownsOf(job, setUpIds).length} uncertain numbers; from 2,000 draws`;
 }
 
+function inside(values) {
+  const sorted = values.filter((value) => Number.isFinite(value)).sort();
+  const at = (share) => sorted[Math.round(share * (sorted.length - 1))].toFixed(1);
+  return `${at(0.025)} to ${at(0.975)} m`;
+}
+
 function intervalsNote(job) {
   const [first, second] = drawRange(job, quick(many), 0, many).bySetUp;
-  const inside = (values) => {
-    const sorted = values.filter((value) => Number.isFinite(value)).sort();
-    const at = (share) => sorted[Math.round(share * (sorted.length - 1))].toFixed(1);
-    return `${at(0.025)} to ${at(0.975)} m`;
-  };
   return `95 %: ${inside(first)}, ${inside(second)}, difference ${inside(second.map((value, index) => value - first[index]))}`;
 }
 

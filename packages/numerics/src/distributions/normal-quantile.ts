@@ -32,21 +32,21 @@ export function normalQuantile(probability: number): number {
 
 function middleQuantile(q: number): number {
   const r = 0.180625 - q * q;
-  let above = 2.5090809287301226727e3;
-  above = above * r + 3.3430575583588128105e4;
-  above = above * r + 6.7265770927008700853e4;
-  above = above * r + 4.5921953931549871457e4;
-  above = above * r + 1.3731693765509461125e4;
-  above = above * r + 1.9715909503065514427e3;
-  above = above * r + 1.3314166789178437745e2;
-  above = above * r + 3.387132872796366608;
-  let below = 5.226495278852854561e3;
-  below = below * r + 2.8729085735721942674e4;
-  below = below * r + 3.930789580009271061e4;
-  below = below * r + 2.1213794301586595867e4;
-  below = below * r + 5.3941960214247511077e3;
-  below = below * r + 6.871870074920579083e2;
-  below = below * r + 4.2313330701600911252e1;
+  let above = 2509.0809287301227;
+  above = above * r + 33430.57558358813;
+  above = above * r + 67265.7709270087;
+  above = above * r + 45921.95393154987;
+  above = above * r + 13731.69376550946;
+  above = above * r + 1971.5909503065513;
+  above = above * r + 133.14166789178438;
+  above = above * r + 3.3871328727963665;
+  let below = 5226.495278852854;
+  below = below * r + 28729.085735721943;
+  below = below * r + 39307.89580009271;
+  below = below * r + 21213.794301586597;
+  below = below * r + 5394.196021424751;
+  below = below * r + 687.1870074920579;
+  below = below * r + 42.31333070160091;
   below = below * r + 1;
   return (q * above) / below;
 }

@@ -36,7 +36,7 @@ const speeds = each('--speed', [
 const forces = each('--pedal-force', [
   ['90', `--pedal-force: "90" has no unit; ${forceWanted}.`],
   ['90 psi', `--pedal-force: "90 psi" is a pressure; ${forceWanted}.`],
-  ['-90 lbf', '--pedal-force: -90 lbf; accepted is 2.25 lbf to 450 lbf.'],
+  ['-90 lbf', '--pedal-force: -90 lbf; accepted is 2.25 lbf to 449 lbf.'],
   ['9000 N', '--pedal-force: 9000 N; accepted is 10 N to 2000 N.'],
   ['NaN N', `--pedal-force: "NaN N" does not start with a number that can be read; ${forceWanted}.`],
 ]);

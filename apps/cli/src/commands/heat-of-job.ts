@@ -1,6 +1,12 @@
 import { existsSync } from 'node:fs';
 import type { UnitSystem } from '@standstill/units';
-import { readLaps, reportHeat, type HeatSchedule, type HeatScheduleKind } from '@standstill/workshop';
+import {
+  conditionsFacts,
+  readLaps,
+  reportHeat,
+  type HeatSchedule,
+  type HeatScheduleKind,
+} from '@standstill/workshop';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
 import { readFileBytes } from '../input/read-file-bytes.ts';
@@ -41,8 +47,8 @@ export async function heatOfJob(
 ): Promise<ExitCode> {
   const known = knownOptions({
     schedule: await scheduleOf(options),
-    speed: readQuantityOption('--speed', options.speed, 'speed'),
-    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, 'force'),
+    speed: readQuantityOption('--speed', options.speed, conditionsFacts.speed),
+    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, conditionsFacts.pedalForce),
     draws: readCountOption('--draws', options.draws, { low: 20, high: 10_000 }),
     seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),
     setUps: options.setUp,

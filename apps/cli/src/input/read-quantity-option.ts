@@ -1,6 +1,6 @@
-import { formatQuantity, parseQuantity, quantityKinds, refusalSentence } from '@standstill/units';
+import { parseQuantity, quantityKinds, refusalSentence } from '@standstill/units';
 import type { Dimension, Quantity } from '@standstill/units';
-import type { Fact } from '@standstill/workshop';
+import { printBound, type Fact } from '@standstill/workshop';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode } from '../surface/exit-code.ts';
 
@@ -39,8 +39,7 @@ function outOfRange(
   dimension: Dimension,
   { low, high }: Fact,
 ): CommandError {
-  const [least, most] = [low, high].map((value) =>
-    formatQuantity(value, unit, dimension, { significantDigits: 3 }),
-  );
+  const least = printBound(low, unit, dimension, 'low');
+  const most = printBound(high, unit, dimension, 'high');
   return new CommandError(`${option}: ${number} ${unit}; accepted is ${least} to ${most}.`, exitCode.usage);
 }

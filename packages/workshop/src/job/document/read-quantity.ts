@@ -1,12 +1,7 @@
-import {
-  formatQuantity,
-  parseQuantity,
-  quantityFrom,
-  quantityKinds,
-  refusalSentence,
-} from '@standstill/units';
+import { parseQuantity, quantityFrom, quantityKinds, refusalSentence } from '@standstill/units';
 import type { Dimension, Reading, Refusal } from '@standstill/units';
 import type { Fact } from '../facts/fact.ts';
+import { printBound } from './print-bound.ts';
 import type { JobProblemCode } from '../reading/problem-codes.ts';
 import type { Origin, QuantityInput, QuantityRecord } from './quantity-input.ts';
 
@@ -84,10 +79,9 @@ function unreadable(refusal: Refusal, fact: Fact): QuantityTrouble {
 
 function outOfRange(reading: Reading & { readonly ok: true }, fact: Fact): QuantityTrouble {
   const dimension = quantityKinds[fact.kind].dimension;
-  const print = (value: number): string =>
-    formatQuantity(value, reading.unit, dimension, { significantDigits: 3 });
   const found = reading.unit === '1' ? String(reading.number) : `${reading.number} ${reading.unit}`;
-  const accepted = `${print(fact.low)} to ${print(fact.high)}`;
+  const least = printBound(fact.low, reading.unit, dimension, 'low');
+  const accepted = `${least} to ${printBound(fact.high, reading.unit, dimension, 'high')}`;
   return {
     ok: false,
     code: 'out-of-range',

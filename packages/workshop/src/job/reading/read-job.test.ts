@@ -99,7 +99,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'a 90 in rotor',
       changed('11.75 in', '90 in'),
-      '42:77 out-of-range: parts.kit-rotor.outerDiameter is 90 in; accepted is 4.72 in to 19.7 in',
+      '42:77 out-of-range: parts.kit-rotor.outerDiameter is 90 in; accepted is 4.73 in to 19.6 in',
     ],
     [
       'an unknown key',
@@ -184,7 +184,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'pistons larger than the pad',
       changed('[41 mm, 36 mm]', '[60 mm, 60 mm]'),
-      '40:11 contradiction: parts.kit-pad.area is 8.06 in² (52 cm²), smaller than the pistons of "kit-caliper" that press on it (pistons are counted on ONE side); accepted is at least 8.77 in² (56.5 cm²)',
+      '40:11 contradiction: parts.kit-pad.area is 8.06 in² (52 cm²), smaller than the pistons of "kit-caliper" that press on it (pistons are counted on ONE side); accepted is at least 8.77 in² (56.6 cm²)',
     ],
     [
       'a fact that means nothing there',

@@ -1,5 +1,6 @@
 import { formatQuantity, preferredUnit, quantityKinds } from '@standstill/units';
-import type { QuantityKind } from '@standstill/units';
+import type { Dimension, QuantityKind } from '@standstill/units';
+import { printBound } from '../../document/print-bound.ts';
 import type { Known } from '../../known.ts';
 import type { Finding } from '../../reading/finding.ts';
 
@@ -30,19 +31,33 @@ export function contradiction({ known, kind, why, accepted }: Clash): Finding {
 
 /** A number in both systems of units, since the job may be written in either: `11.8 in (300 mm)`. */
 export function amount(value: number, kind: QuantityKind): string {
-  const [us, metric] = (['us', 'metric'] as const).map((system) => {
-    const unit = preferredUnit(kind, { system });
-    return formatQuantity(value, unit, quantityKinds[kind].dimension, { significantDigits: 3 });
-  });
-  return us === metric ? `${us}` : `${us} (${metric})`;
+  return inBoth((unit, dimension) => formatQuantity(value, unit, dimension, { significantDigits: 3 }), kind);
 }
 
 /** The greatest value that agrees with the other facts. */
 export function atMost(value: number, kind: QuantityKind): string {
-  return `at most ${amount(value, kind)}`;
+  return `at most ${bound(value, kind, 'high')}`;
 }
 
 /** The least value that agrees with the other facts. */
 export function atLeast(value: number, kind: QuantityKind): string {
-  return `at least ${amount(value, kind)}`;
+  return `at least ${bound(value, kind, 'low')}`;
+}
+
+/** From the least to the greatest value that agree with the other facts. */
+export function within(low: number, high: number, kind: QuantityKind): string {
+  return `${bound(low, kind, 'low')} to ${bound(high, kind, 'high')}`;
+}
+
+/** Rounded into what is accepted, in both systems of units. */
+function bound(value: number, kind: QuantityKind, end: 'low' | 'high'): string {
+  return inBoth((unit, dimension) => printBound(value, unit, dimension, end), kind);
+}
+
+function inBoth(print: (unit: string, dimension: Dimension) => string, kind: QuantityKind): string {
+  const { dimension } = quantityKinds[kind];
+  const [us, metric] = (['us', 'metric'] as const).map((system) =>
+    print(preferredUnit(kind, { system }), dimension),
+  );
+  return us === metric ? `${us}` : `${us} (${metric})`;
 }

@@ -39,6 +39,29 @@ describe('a row of stops', () => {
     expect(stops[1]!.bulkAtStart.rear).toBeCloseTo(20, 0);
   });
 
+  it('has a fluid that follows the pads slowly, and is hottest once the car stands', () => {
+    const stops = repeatedStops(row);
+    const fluid = stops.map((one) => one.fluid.front);
+    expect(stops[9]!.pads.front).toBeGreaterThan(stops[0]!.pads.front);
+    expect(fluid[9]).toBe(Math.max(...fluid));
+    expect(fluid[9]).toBeLessThan(stops[9]!.pads.front);
+  });
+
+  it('books in each stop what pads and rotors took, though their shares change', () => {
+    for (const { stop } of repeatedStops(row)) {
+      const { kineticIn, ...out } = stop.energies;
+      const sum = Object.values(out).reduce((total, energy) => total + energy, 0);
+      expect(Math.abs(sum - kineticIn)).toBeLessThan(1e-4 * kineticIn);
+      expect(stop.energies.pads).toBeGreaterThan(0.003 * kineticIn);
+      expect(stop.energies.pads).toBeLessThan(0.04 * kineticIn);
+    }
+  });
+
+  it('regains its speed faster and cools more where it may accelerate harder', () => {
+    const last = (regain: number) => repeatedStops({ ...row, regain }).at(-1)!.bulkAtStart.front;
+    expect(last(6)).toBeLessThan(last(1.2));
+  });
+
   it('ends with a stop that does not come to rest', () => {
     const road = { ...exampleRoad, grade: -0.25 };
     expect(repeatedStops({ ...row, road, foot: { force: 20, rampTime: 0.1 }, speed: 10 })).toHaveLength(1);

@@ -42,7 +42,7 @@ parts:
   # electronicRearLimit: true only where the unit also limits the rear brakes by itself (EBD).
   # abs: { kind: antilock, title: ABS, electronicRearLimit: true }
   # DOT 3, DOT 4 or DOT 5.1, as the cap says. Silicone (DOT 5) is not modeled and never mixed with these.
-  # fluid: { kind: fluid, title: Fluid as found, class: DOT 4 }
+  # fluid: { kind: fluid, title: Fluid as found, class: DOT 4, age: 2 years } # old fluid boils early
   # hose: { kind: hose, title: Rubber hoses, class: rubber, length: 14 in } # rubber or braided
   front-caliper: { kind: caliper, title: Front calipers, type: floating, pistons: [54 mm] }
   front-pad: { kind: pad, title: Front pads, class: road, area: 46 cm², radialHeight: 47 mm }

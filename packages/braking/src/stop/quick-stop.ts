@@ -61,6 +61,8 @@ export function stopWorkspace(): StopMarch {
  * lock. An electronic rear limit holds the rear axle at its peak (with antilock at the antilock's efficiency). Without
  * antilock a driver gives the lesser of the foot's force and what brings the axle that would lock first to a share of its
  * limit (`DriverFoot`); the other axle follows the installed line. Or, with `lockedWheels`, wheels slide until rest.
+ * Heat is that of the rings alone, with the share of `rotorHeatShare`: hat, hub and the pads' way to the fluid are for
+ * schedules (`runSchedule`); a single stop is over before they count.
  * Valid: speed 0.1 to 150 m/s; water up to 2 mm (`isBeyondWaterSource` where it is met outside its source's range). Halving
  * every step changes the distance by less than 0.05 %, but for stops at the very edge of lock and a few very hot and fast
  * ones (without antilock fewer than three in a thousand), where a hair decides whether antilock or a slide begins. A

@@ -1,5 +1,6 @@
 /** The sections of the model that the checks are asked to hold; the first eight must each have a counted row. */
 export const sections = {
+  0: 'Units',
   1: 'The car',
   2: 'The tire',
   3: 'Foot to line pressure',
@@ -15,8 +16,8 @@ export const sections = {
   13: 'Measured stops',
 };
 const needed = new Set([1, 2, 3, 4, 5, 6, 7, 8]);
-/** The physics; what follows is statistics, and proves no brake. */
-const lastOfPhysics = 10;
+/** The physics; before it are units, after it statistics: neither proves a brake. */
+const isPhysics = (section) => section >= 1 && section <= 10;
 
 const leastRows = 40;
 const leastSources = 15;
@@ -51,7 +52,7 @@ export function counts(row) {
  */
 export function account(rows, parts) {
   const counted = rows.filter(counts).map((row) => ({ row, sections: sectionsOf(row, parts) }));
-  const physics = counted.filter((one) => one.sections.some((section) => section <= lastOfPhysics));
+  const physics = counted.filter((one) => one.sections.some(isPhysics));
   const bySource = new Map();
   for (const { row } of physics) bySource.set(row.source, (bySource.get(row.source) ?? 0) + 1);
   const sources = [...bySource]
@@ -101,7 +102,7 @@ export function accountLines({ total, sources, sections: found }) {
     `**${total} rows of ${sources.length} sources count for the physics**; ${leastRows} of ${leastSources} are wanted, and one in each of the`,
     `first eight sections. A row counts where its number was read in a source (R) or is from memory of a named one (M), where`,
     'ours agrees with it, and where the code does not hold the figure itself. No source counts more than five times; made-up',
-    'cases (X), bands, figures that differ by design and common practice do not count. Statistics have rows of their own and',
+    'cases (X), bands, figures that differ by design and common practice do not count. Units and statistics have rows of their own and',
     'count for no section of the physics.',
     '',
     '| section of the model | rows that count | of these read | sources |',

@@ -9,7 +9,7 @@ const hair = 1e-9;
 /**
  * A bound in three digits that is itself accepted: the least one is rounded up, the greatest one down.
  *
- * @param value - the bound, SI
+ * @param value - the bound, SI unit of the dimension
  * @param unit - to print it in
  * @param dimension - of the quantity
  * @param end - which end of the range it is

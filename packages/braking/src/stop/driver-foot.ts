@@ -53,7 +53,8 @@ export class DriverFoot {
     front.giveShare(share);
     const gain = front.forcePerPressure * front.friction;
     const asked = front.force + front.inertia * deceleration - front.engineForce;
-    const pressure = front.pushOutPressure + (asked > 0 ? asked / gain : 0);
+    const wanted = front.pushOutPressure + (asked > 0 ? asked / gain : 0);
+    const pressure = Math.min(this.pressure, wanted);
     const rearPressure = line.rearAt(pressure);
     const pressureSlope =
       asked > 0 ? ((front.forceSlope + front.inertia) / gain) * line.slopeAt(pressure) : 0;
@@ -68,7 +69,7 @@ export class DriverFoot {
     const gain = rear.forcePerPressure * rear.friction;
     const asked = rear.force + rear.inertia * deceleration - rear.engineForce;
     const rearPressure = rear.pushOutPressure + (asked > 0 ? asked / gain : 0);
-    const pressure = line.frontFor(rearPressure);
+    const pressure = Math.min(this.pressure, line.frontFor(rearPressure));
     const pressureSlope = asked > 0 ? (rear.forceSlope + rear.inertia) / (gain * line.slopeAt(pressure)) : 0;
     front.press(pressure, deceleration);
     front.demandSlope += front.demandRise(pressure) * pressureSlope;

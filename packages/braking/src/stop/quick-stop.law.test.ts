@@ -285,8 +285,8 @@ describe('the quick stop', () => {
   });
 
   it('changes by less than 0.05 % when every step is halved, but for stops at the very edge of lock', () => {
-    expect(shareWithinHalving(anyUsualStop.map(withoutAntilock))).toBeGreaterThanOrEqual(0.999);
-    expect(shareWithinHalving(anyStop.map(withoutAntilock))).toBeGreaterThanOrEqual(0.997);
+    expect(shareWithinHalving(anyUsualStop.map(withoutAntilock))).toBeGreaterThanOrEqual(0.998);
+    expect(shareWithinHalving(anyStop.map(withoutAntilock))).toBeGreaterThanOrEqual(0.996);
     expect(shareWithinHalving(anyUsualStop)).toBeGreaterThanOrEqual(0.997);
     expect(shareWithinHalving(anyStop)).toBeGreaterThanOrEqual(0.996);
   });

@@ -65,7 +65,7 @@ export function stopWorkspace(): StopMarch {
  * schedules (`runSchedule`); a single stop is over before they count.
  * Valid: speed 0.1 to 150 m/s; water up to 2 mm (`isBeyondWaterSource` where it is met outside its source's range). Halving
  * every step changes the distance by less than 0.05 %, but for stops at the very edge of lock and a few very hot and fast
- * ones (without antilock fewer than three in a thousand), where a hair decides whether antilock or a slide begins. A
+ * ones (without antilock fewer than four in a thousand), where a hair decides whether antilock or a slide begins. A
  * rounding of an input moves the distance by less than 1e-6, without antilock.
  *
  * @param input - set-up, road, foot; v_0, speed, m/s; rotor temperatures, °C; driver's share, 1

@@ -4,6 +4,7 @@ import { BrakedCar } from './braked-car.ts';
 import { loadStop } from './load-stop.ts';
 import { MotionStep } from './motion-step.ts';
 import { PressureRise } from './pressure-rise.ts';
+import { shareUntilLimit, shareUntilNear } from './share-until-limit.ts';
 import { StopBooks } from './stop-books.ts';
 import type { StopInput } from './stop-input.ts';
 
@@ -24,9 +25,12 @@ const mostSlowness = 4;
 /** s from node to node at most, about: over the ramp, and when marching by speed. */
 const longestRampStep = 0.04;
 const longestStep = 0.35;
-/** s, the same at the first touch, and how much longer per s after it. */
+/** s, the same early in the stop, and how much longer per s: the faces warm up fast at first. */
 const earlyStep = 0.2;
 const stepGrowth = 0.1;
+/** s, the same where all of the pressure is there at the first touch. */
+const firstStep = 0.04;
+const firstGrowth = 0.5;
 /** s, a span that is not worth marching by time; what a rounding leaves of one is shorter still. */
 const shortestSpan = 1e-6;
 /** s over which the rotors are warmed at once at least; shorter steps wait for each other. */
@@ -52,15 +56,16 @@ const mostLooks = 4;
 const leastShare = 1e-6;
 /** N per kg of car: the same where there is hardly any peak. */
 const leastExcess = 1e-6;
-/** Switches of a wheel pair in one stop that are located; beyond them none is looked for. */
+/** Switches of a wheel pair in one stop whose moment is sought; later ones happen at the end of their step. */
 const mostSwitches = 24;
 
 /**
  * Marches a quick stop from the first touch of the pedal to rest: by time while pressure builds up, then by speed, so
- * that rest is a node and not stepped over. Where a wheel pair lets go, the step is cut.
+ * that rest is a node and not stepped over. The moment in which a wheel pair lets go, or is caught again, is sought and made
+ * a node; near it steps are short. So is the speed at which the grip on water bends.
  *
- * Equation: v' = −a, s' = v, each step by `MotionStep` (second order); energies ∫ F v dt of every force by the same
- * straight lines, so that they add up to what the motion loses.
+ * Equation: v' = −a, s' = v, each step by `MotionStep` (second order), with the pressure's bend within the step; energies
+ * ∫ F v dt of every force by the same curves, so that they add up to what the motion loses.
  * Assumes: as `quickStop`.
  *
  * Allocates nothing after it is made, but for what the set-up's own functions do in `start`.
@@ -84,7 +89,7 @@ export class StopMarch {
   #refinement = 1;
   /** Whether the step in hand is of given time, or of given loss of speed. */
   #byTime = true;
-  /** What the step before tells the next: K/s of the faces, m/s³ of the deceleration. */
+  /** What the steps before tell the next: K/s of the faces and K/s² of that, over how many s; m/s³ of the deceleration. */
   #frontRate = 0;
   #rearRate = 0;
   #frontTurn = 0;
@@ -94,7 +99,7 @@ export class StopMarch {
   /** Pa, front line pressure that the foot asks for, behind its lag: at the present node, and at the end of the step. */
   #pressure = 0;
   #endPressure = 0;
-  /** N past the peak at the start of the step; which axle lets go next; how often one has. */
+  /** N past its limit at the present node; which axle lets go next. */
   #frontExcess = 0;
   #rearExcess = 0;
   #frontIsNext = true;
@@ -190,9 +195,10 @@ export class StopMarch {
     this.cameToRest = this.speed <= last;
   }
 
-  /** s, as long as a step may be now: the faces warm up fast at first, slower later. */
+  /** s, as long as a step may be now. */
   #longestNow(): number {
-    return Math.min(longestStep, earlyStep + stepGrowth * this.time) / this.#refinement;
+    const early = Math.min(earlyStep + stepGrowth * this.time, firstStep + firstGrowth * this.time);
+    return Math.min(longestStep, early) / this.#refinement;
   }
 
   /** m/s of speed to lose in a step, so that it ends where the grip on water bends rather than goes over that. */
@@ -315,8 +321,8 @@ export class StopMarch {
   /** Share of the tried step, 1, after which the first wheel pair lets go; 1 where none does. */
   #shareUntilSwitch(): number {
     const { keeper } = this.car;
-    const frontShare = shareToZero(this.#frontExcess, keeper.frontExcess(), keeper.frontIsSmooth);
-    const rearShare = shareToZero(this.#rearExcess, keeper.rearExcess(), keeper.rearIsSmooth);
+    const frontShare = shareUntilLimit(this.#frontExcess, keeper.frontExcess(), keeper.frontIsSmooth);
+    const rearShare = shareUntilLimit(this.#rearExcess, keeper.rearExcess(), keeper.rearIsSmooth);
     this.#frontIsNext = frontShare <= rearShare;
     this.#isRising = this.#excessBefore() <= this.#excessNow();
     return Math.min(frontShare, rearShare);
@@ -329,9 +335,9 @@ export class StopMarch {
     if (duration < shortestWarming || this.#switches >= mostSwitches) return 1;
     let share = 1;
     if (keeper.frontIsSudden)
-      share = shareToNear(this.#frontExcess, keeper.frontExcess(), nearExcess * front.peak);
+      share = shareUntilNear(this.#frontExcess, keeper.frontExcess(), nearExcess * front.peak);
     if (keeper.rearIsSudden)
-      share = Math.min(share, shareToNear(this.#rearExcess, keeper.rearExcess(), nearExcess * rear.peak));
+      share = Math.min(share, shareUntilNear(this.#rearExcess, keeper.rearExcess(), nearExcess * rear.peak));
     return share === 1 ? 1 : Math.min(1, Math.max(share, shortestWarming / duration));
   }
 
@@ -410,7 +416,7 @@ export class StopMarch {
       this.#rearRate = rearRate;
       this.#warmedOver = warmedOver;
     }
-    this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
+    if (step.duration > shortestSpan) this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
     this.books.noteGates(step, this.distance, this.#entrySpeed);
     this.books.book(step, this.car);
     this.time += step.duration;
@@ -437,20 +443,4 @@ function frictionChange(axle: BrakedCar['front']): number {
   const foreseen = axle.friction;
   axle.warmPads(axle.heat.interfaceTemperature);
   return axle.grip === 'rolling' ? Math.abs(axle.friction / foreseen - 1) : 0;
-}
-
-/**
- * Share of a step, 1, at which the straight line from `before` to `after` passes zero; 1 where it does not. Upwards only,
- * and at once where it is above already, but for a `smooth` limit, which is passed either way.
- */
-function shareToZero(before: number, after: number, isSmooth: boolean): number {
-  if (isSmooth) return before * after < 0 ? before / (before - after) : 1;
-  if (after <= 0) return 1;
-  return before < 0 ? before / (before - after) : 0;
-}
-
-/** Share of a step, 1, at which the straight line from `before` to `after` comes within `near` of zero from below. */
-function shareToNear(before: number, after: number, near: number): number {
-  if (after <= -near || before > 0) return 1;
-  return before < -near ? (before + near) / (before - after) : 0;
 }

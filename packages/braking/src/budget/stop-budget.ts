@@ -32,7 +32,7 @@ export interface StopBudget {
  * @throws OutOfRangeError where an input cannot be, or the car does not come to rest
  * Source: [shapley-1953]
  * @example
- * stopBudget({ setUp: exampleSetUp, road: exampleRoad, foot: { force: 300, rampTime: 0.2 }, speed: 27.8 }).idealDistance // => 38.1106
+ * stopBudget({ setUp: exampleSetUp, road: exampleRoad, foot: { force: 300, rampTime: 0.2 }, speed: 27.8 }).idealDistance // => 38.1107
  */
 export function stopBudget(input: Omit<StopInput, 'effectsOff'>): StopBudget {
   requireRange('pedal force', input.foot.force, 'N', 1, 5000);

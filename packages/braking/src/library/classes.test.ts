@@ -93,9 +93,10 @@ describe('class tables', () => {
   });
 
   it('order grip by surface and by tire', () => {
-    const { dry, worn, damp, wet } = surfaceClasses;
-    const factors = [dry, worn, damp, wet].map(({ factor }) => factor.value);
+    const { dry, worn, damp, wet, gravel, packedSnow, ice } = surfaceClasses;
+    const factors = [dry, worn, damp, gravel, packedSnow, ice].map(({ factor }) => factor.value);
     expect([...factors].sort((a, b) => b - a)).toEqual(factors);
+    expect(wet.waterDepth.value, 'grip on water comes by its depth').toBeGreaterThan(0);
     expect(tireClasses.road.peakFriction.value).toBeLessThan(tireClasses.sportyRoad.peakFriction.value);
     expect(tireClasses.sportyRoad.peakFriction.value).toBeLessThan(tireClasses.semiSlick.peakFriction.value);
   });

@@ -109,8 +109,11 @@ function kept({
 /** The result is over g; people read decelerations in their own unit. */
 function inSi(overG: Estimate | null): Estimate | null {
   if (overG === null) return null;
-  const si = (value: number): number => fromUnit(value, 'g', 'acceleration');
-  return { value: si(overG.value), low: si(overG.low), high: si(overG.high) };
+  return { value: inMetric(overG.value), low: inMetric(overG.low), high: inMetric(overG.high) };
+}
+
+function inMetric(overG: number): number {
+  return fromUnit(overG, 'g', 'acceleration');
 }
 
 function stateTable(

@@ -20,6 +20,6 @@ export interface FullStopInput {
   readonly antilockControl?: AntilockControl;
   /** When the control first looks, over its period, 1; 0 to 1. Another one is another stop of the same kind. */
   readonly controlPhase?: number;
-  /** Steps over the usual number, a whole number; 2 halves every step. */
+  /** Steps over the usual number, 1, a whole number; 2 halves every step. */
   readonly refinement?: number;
 }

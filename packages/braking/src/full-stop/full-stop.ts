@@ -23,8 +23,9 @@ export interface FullStopSummary {
   readonly cameToRest: boolean;
   /** True where the road's water was met outside its source's range: faster than 130 km/h, or on less than 1.6 mm of tread. */
   readonly isBeyondWaterSource: boolean;
-  /** How often a control let pressure off. */
+  /** How often a control let pressure off in front, 1. */
   readonly frontCycles: number;
+  /** How often it did in the rear, 1. */
   readonly rearCycles: number;
   /** Part of the distance, 1, on which a wheel of the axle stood still. */
   readonly frontSlideShare: number;

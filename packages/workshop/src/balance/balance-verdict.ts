@@ -33,8 +33,11 @@ export function balanceVerdict({ reference, changed, states, dangers }: VerdictI
 
 /** `+2 to +5 points`. */
 function points({ low, high }: Estimate): string {
-  const one = (share: number): string => `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(1)}`;
-  return `${one(low)} to ${one(high)} points`;
+  return `${signed(low)} to ${signed(high)} points`;
+}
+
+function signed(share: number): string {
+  return `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(1)}`;
 }
 
 function matchWords(efficiency: Estimate | null): string {

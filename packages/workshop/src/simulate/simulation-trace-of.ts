@@ -8,7 +8,6 @@ import type { SimulationTrace } from '../results/simulation-report.ts';
  * @returns the same
  */
 export function simulationTraceOf(trace: FullStopTrace): SimulationTrace {
-  const list = (values: Float64Array): number[] => [...values];
   const four = (
     values: FullStopTrace['slip'],
   ): [frontLeft: number[], frontRight: number[], rearLeft: number[], rearRight: number[]] => [
@@ -34,4 +33,8 @@ export function simulationTraceOf(trace: FullStopTrace): SimulationTrace {
     caliperPressure_Pa: four(trace.pressure),
     faceTemperature_degC: four(trace.faceTemperature),
   };
+}
+
+function list(values: Float64Array): number[] {
+  return [...values];
 }

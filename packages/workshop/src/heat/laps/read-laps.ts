@@ -111,7 +111,7 @@ function rowsOf(text: string): readonly Row[] | null {
 }
 
 /** Columns with their units where the first line has headings; null where it is a point already. */
-function headingsOf(line: string): readonly (readonly [Key | string, string])[] | null {
+function headingsOf(line: string): readonly (readonly [string, string])[] | null {
   if (!/[a-z]/i.test(line.split(/[,\t]/)[0]?.replace(/\(.*/, '') ?? '') || /^\s*[\d.]/.test(line))
     return null;
   return line.split(/[,\t]/).map((cell) => {

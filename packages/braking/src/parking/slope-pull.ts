@@ -20,7 +20,7 @@ export interface SlopePullInput {
  * @throws OutOfRangeError where an input cannot be
  * Source: [textbook-formula]
  * @example
- * slopePull({ mass: 1600, grade: 0.2 }) // => 3077.03
+ * slopePull({ mass: 1600, grade: 0.2 }) // => 3077.19
  */
 export function slopePull({ mass, grade }: SlopePullInput): number {
   requireRange('mass', mass, 'kg', 50, 50_000);

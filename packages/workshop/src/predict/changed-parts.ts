@@ -37,10 +37,13 @@ const fills: Readonly<Record<PartSlot, readonly PhysicsSlot[]>> = {
   parkingBrake: [],
 };
 
-/** Slots in which two set-ups hold different parts. */
+/** Slots in which two set-ups hold different parts that a stop can feel. */
 export function changedParts(reference: JobSetUp, changed: JobSetUp): readonly PartSlot[] {
   const slots = Object.keys(partSlots) as PartSlot[];
-  const differ = slots.filter((slot) => reference.slots[slot] !== changed.slots[slot]);
+  // What has nothing to do with a stop, as the parking brake, is no part of it.
+  const differ = slots.filter(
+    (slot) => fills[slot].length > 0 && reference.slots[slot] !== changed.slots[slot],
+  );
   if (!differ.includes('rearDrum')) return differ;
   return differ.filter((slot) => !(rearDiscSlots as readonly PartSlot[]).includes(slot)); // the drum stands for them
 }

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
+import { brakeTorque } from '../corner/brake-torque.ts';
+import { linePressures } from '../foot-to-pressure/line-pressures.ts';
+import { standardGravity } from '../load/standard-gravity.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { anyStop, between } from '../stop/any-stop.testing.ts';
 import type { StopInput } from '../stop/stop-input.ts';
+import { heldWetFactor } from '../tire/held-wet-factor.ts';
 import { slideRatioRange } from '../tire/slide-ratio-range.ts';
 import type { FullStopSummary } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
@@ -54,6 +58,30 @@ export const anyFullStop: fc.Arbitrary<FullStopInput> = fc
     const tires = { frontTire: withCurve(frontTire, front), rearTire: withCurve(rearTire, rear) };
     return fullOf({ ...stop, setUp: { ...stop.setUp, ...tires } });
   });
+
+/** m/s² that brakes and tires could make of a stop at its speed, by the static functions, less what a descent takes. */
+function possibleDeceleration(stop: FullStopInput): number {
+  const { setUp, road, speed } = stop;
+  const water = Math.min(
+    heldWetFactor({ tire: setUp.frontTire, road, speed }),
+    heldWetFactor({ tire: setUp.rearTire, road, speed }),
+  );
+  const friction = Math.min(setUp.frontTire.peakFriction, setUp.rearTire.peakFriction);
+  const grip = 0.55 * water * road.surfaceFactor * friction * standardGravity;
+  return Math.min(grip, brakeForce(stop) / setUp.car.mass) + Math.min(0, road.grade) * standardGravity;
+}
+
+/** N that a foot's held force makes all four brakes ask at the road while their pads are at their first friction. */
+export function brakeForce({ setUp, foot }: FullStopInput): number {
+  const pressures = linePressures({ setUp, pedalForce: foot.kind === 'ramp' ? foot.force : 0 });
+  const axle = (brake: SetUp['frontBrake'], pressure: number, radius: number): number =>
+    (2 * brakeTorque({ brake, pressure, friction: brake.pad.frictions[0] ?? 0 })) / radius;
+  const front = axle(setUp.frontBrake, pressures.front, setUp.frontTire.rollingRadius);
+  return front + axle(setUp.rearBrake, pressures.rear, setUp.rearTire.rollingRadius);
+}
+
+/** As `anyFullStop`, without those that would last for minutes: brakes and tires could do 1.2 m/s² at least. */
+export const anyBriskFullStop = anyFullStop.filter((stop) => possibleDeceleration(stop) > 1.2);
 
 /** The same stop with another set-up. */
 export function withSetUp(stop: FullStopInput, change: Partial<SetUp>): FullStopInput {

@@ -13,8 +13,10 @@ import { WheelHeat } from './wheel-heat.ts';
 /** Is told of every look of the control, of every locking and of rest. */
 export type FullObserver = (march: FullMarch) => void;
 
-/** Steps between two looks of the control. */
-const stepsPerLook = 3;
+/** Steps between two looks of the control, at least. */
+const fewestSteps = 3;
+/** How long a step may be, over what changes most quickly, 1. */
+const longestStep = 1;
 /** Looks of the control between two looks at the rotors' heat. */
 const looksPerWarming = 6;
 /** s after which a car that still moves is taken not to come to rest. */
@@ -37,7 +39,7 @@ const mostParts = 1000;
  * slowed or spun up; a step is cut where a wheel locks and where the car comes to rest, so that both are found and not
  * stepped over.
  *
- * Equation: `StopDynamics` by `RungeKuttaStep`, a quarter of the control's period at a time.
+ * Equation: `StopDynamics` by `RungeKuttaStep`, a third of the control's period at a time, or less where something changes quickly.
  * Source: [runge-kutta]
  */
 export class FullMarch {
@@ -85,6 +87,7 @@ export class FullMarch {
   /** Marches to rest, or until the car no longer slows. */
   run(): void {
     let look = 0;
+    const stepsPerLook = this.#stepsPerLook();
     let steps = Math.ceil((stepsPerLook * this.#firstLook) / this.#period);
     while (!this.cameToRest && this.time < mostTime) {
       const from = this.time;
@@ -102,6 +105,12 @@ export class FullMarch {
     this.#warm();
     this.books.close(this.dynamics, this.state);
     this.#observer?.(this);
+  }
+
+  /** Steps of a period: so many that the quickest of what changes is followed. */
+  #stepsPerLook(): number {
+    const quickest = this.dynamics.quickest(this.speed);
+    return Math.max(fewestSteps, Math.ceil((this.#period * quickest) / longestStep));
   }
 
   /** Steps to a time, s, in one step or, where wheels lock on the way, in several. */

@@ -64,6 +64,23 @@ export class StopDynamics {
     return Math.max(0, carried) * this.wheels.each[wheel]!.loadShare;
   }
 
+  /**
+   * 1/s, the quickest that anything here changes in a stop from a speed, m/s: a wheel swinging on its tire at rest, a tire
+   * following its slip, a caliper following its line. A step is to be no longer than one over it.
+   */
+  quickest(speed: number): number {
+    const { body, wheels } = this;
+    let quickest = 0;
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = wheels.each[at]!;
+      const load = (body.frontStill + body.rearStill) * wheel.loadShare;
+      const stiffness = wheels.peakOf(at, load, 0) * wheel.curve.stiffness * wheel.perRelaxation;
+      const swing = wheel.radius * Math.sqrt(stiffness * wheel.perInertia);
+      quickest = Math.max(quickest, swing, speed * wheel.perRelaxation, wheel.quickness);
+    }
+    return quickest;
+  }
+
   /** m/s of the wheels. */
   wheelSpeed(state: Float64Array): number {
     return state[0]! - this.body.pitchCarry * state[pitchRate]!;

@@ -85,10 +85,16 @@ function drawCar(draw: Draw, pick: <T>(items: readonly T[]) => T): Car {
   };
 }
 
+/** A wet road is a damp one or one with a film of water, each as likely. */
 function drawRoad(draw: Draw, kind: StopKind): Road {
+  const isWet = kind === 'antilock wet';
+  const hasFilm = draw(0, 1) < 0.5;
+  const damp = draw(0.6, 0.85);
+  const film = draw(0.0001, 0.001);
+  const dry = draw(0.9, 1.05);
   return {
-    surfaceFactor: kind === 'antilock wet' ? draw(0.45, 0.8) : draw(0.9, 1.05),
-    waterDepth: 0,
+    surfaceFactor: isWet && !hasFilm ? damp : dry,
+    waterDepth: isWet && hasFilm ? film : 0,
     grade: draw(-0.04, 0.04),
     airDensity: draw(1, 1.3),
     airTemperature: draw(0, 35),
@@ -203,21 +209,15 @@ function forceForUse(stop: StopInput, use: number): number {
 }
 
 /** The greater of both axles' brake force over what its tires can give while the car slows by it, 1. */
-function useAt({ setUp, road, rotorTemperatures }: StopInput, pedalForce: number): number {
+function useAt({ setUp, road }: StopInput, pedalForce: number): number {
   const { car } = setUp;
   const pressures = linePressures({ setUp, pedalForce });
-  const asked = (brake: AxleBrake, pressure: number, tire: Tire, temperature: number): number => {
-    const friction = Math.max(
-      ...brake.pad.frictions.filter(
-        (_, i) =>
-          brake.pad.frictionTemperatures[i + 1] === undefined ||
-          brake.pad.frictionTemperatures[i + 1]! > temperature,
-      ),
-    );
+  const asked = (brake: AxleBrake, pressure: number, tire: Tire): number => {
+    const friction = Math.max(...brake.pad.frictions);
     return (2 * brakeTorque({ brake, pressure, friction })) / tire.rollingRadius;
   };
-  const front = asked(setUp.frontBrake, pressures.front, setUp.frontTire, rotorTemperatures!.front);
-  const rear = asked(setUp.rearBrake, pressures.rear, setUp.rearTire, rotorTemperatures!.rear);
+  const front = asked(setUp.frontBrake, pressures.front, setUp.frontTire);
+  const rear = asked(setUp.rearBrake, pressures.rear, setUp.rearTire);
   const most = setUp.frontTire.peakFriction * road.surfaceFactor * standardGravity;
   const deceleration = Math.min(most, (front + rear) / car.mass);
   const loads = axleLoads({ car, deceleration, speed: 0, road });

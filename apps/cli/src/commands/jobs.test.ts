@@ -148,7 +148,7 @@ describe('the command itself', () => {
     [['predict', 'a.yaml', '--units', 'imperial'], 'Allowed choices are us, metric'],
     [['predict', 'a.yaml', '--speed', '60'], '--speed: "60" has no unit'],
     [['predict', 'a.yaml', '--speed', '60 kg'], '--speed: "60 kg" is a mass'],
-    [['predict', 'a.yaml', '--speed', '-60 mph'], '--speed: "-60 mph" must be more than 0'],
+    [['predict', 'a.yaml', '--speed', '-60 mph'], '--speed: -60 mph; accepted is 2.24 mph to'],
     [['predict', 'a.yaml', '--draws', 'many'], '--draws: "many" is not a whole number'],
     [['compare', 'a.csv'], 'compare needs a log from before and one from after'],
     [['serve', '--port', '99999'], '--port: "99999" is not a whole number from 0 to 65535'],

@@ -11,6 +11,7 @@ import type { Prediction } from '../results/prediction.ts';
 import type { SetUpSimulation, SimulationReport } from '../results/simulation-report.ts';
 import type { Warning } from '../results/warning.ts';
 import { settle } from '../settle/settle.ts';
+import { percent } from '../words/percent.ts';
 import { drawnStops } from './drawn-stops.ts';
 import type { DrawnFigures } from './drawn-stops.ts';
 import { fullInput } from './full-input.ts';
@@ -161,9 +162,12 @@ function dangers(warnings: readonly Warning[]): string[] {
 }
 
 function simulationNotes(job: Job, setUpIds: readonly string[]): Warning[] {
-  const controlled = setUpIds.some((id) => settle(job, id).setUp.antilock.kind === 'threshold');
-  if (!controlled) return [];
-  const message =
-    "The ABS simulated here is a generic one, tuned for no car: the car's own control may stop it shorter or longer, and no figure here says that it still works as approved.";
+  const used = setUpIds.flatMap((id) => {
+    const { antilock } = settle(job, id).setUp;
+    return antilock.kind === 'threshold' ? [antilock.efficiency] : [];
+  });
+  if (used.length === 0) return [];
+  const least = percent(Math.min(...used));
+  const message = `The ABS simulated here is a generic one, tuned for no car, that knows the car's speed exactly on an even road: what it uses of the grip comes out, where the quick stop takes ${least}. The car's own control may stop it shorter or longer, and no figure here says that it still works as approved.`;
   return [{ code: 'generic-antilock', severity: 'caution', message }];
 }

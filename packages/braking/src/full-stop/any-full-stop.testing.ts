@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { brakeTorque } from '../corner/brake-torque.ts';
 import { linePressures } from '../foot-to-pressure/line-pressures.ts';
 import { standardGravity } from '../load/standard-gravity.ts';
+import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { anyStop, between } from '../stop/any-stop.testing.ts';
@@ -73,11 +74,14 @@ function possibleDeceleration(stop: FullStopInput): number {
 
 /** N that a foot's held force makes all four brakes ask at the road while their pads are at their first friction. */
 export function brakeForce({ setUp, foot }: FullStopInput): number {
+  const { frontBrake, rearBrake, frontTire, rearTire } = setUp;
   const pressures = linePressures({ setUp, pedalForce: foot.kind === 'ramp' ? foot.force : 0 });
-  const axle = (brake: SetUp['frontBrake'], pressure: number, radius: number): number =>
-    (2 * brakeTorque({ brake, pressure, friction: brake.pad.frictions[0] ?? 0 })) / radius;
-  const front = axle(setUp.frontBrake, pressures.front, setUp.frontTire.rollingRadius);
-  return front + axle(setUp.rearBrake, pressures.rear, setUp.rearTire.rollingRadius);
+  const front = axleForce(frontBrake, pressures.front, frontTire.rollingRadius);
+  return front + axleForce(rearBrake, pressures.rear, rearTire.rollingRadius);
+}
+
+function axleForce(brake: AxleBrake, pressure: number, radius: number): number {
+  return (2 * brakeTorque({ brake, pressure, friction: brake.pad.frictions[0] ?? 0 })) / radius;
 }
 
 /** As `anyFullStop`, without those that would last for minutes: brakes and tires could do 1.2 m/s² at least. */
@@ -95,12 +99,13 @@ export function withoutAntilock(stop: FullStopInput): FullStopInput {
 
 /** The same pads, as warm as you like. */
 export function withFlatPads(stop: FullStopInput): FullStopInput {
-  const flat = (brake: SetUp['frontBrake']): SetUp['frontBrake'] => {
-    const pad = { ...brake.pad, frictionTemperatures: [20], frictions: [brake.pad.frictions[0] ?? 0.4] };
-    return { ...brake, pad };
-  };
   const { frontBrake, rearBrake } = stop.setUp;
-  return withSetUp(stop, { frontBrake: flat(frontBrake), rearBrake: flat(rearBrake) });
+  return withSetUp(stop, { frontBrake: withFlatPad(frontBrake), rearBrake: withFlatPad(rearBrake) });
+}
+
+function withFlatPad(brake: AxleBrake): AxleBrake {
+  const pad = { ...brake.pad, frictionTemperatures: [20], frictions: [brake.pad.frictions[0] ?? 0.4] };
+  return { ...brake, pad };
 }
 
 /** Part of the energy of motion, 1, that a stop's books do not find again; negative where they find too much. */

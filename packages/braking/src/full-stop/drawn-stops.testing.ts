@@ -212,12 +212,8 @@ function forceForUse(stop: StopInput, use: number): number {
 function useAt({ setUp, road }: StopInput, pedalForce: number): number {
   const { car } = setUp;
   const pressures = linePressures({ setUp, pedalForce });
-  const asked = (brake: AxleBrake, pressure: number, tire: Tire): number => {
-    const friction = Math.max(...brake.pad.frictions);
-    return (2 * brakeTorque({ brake, pressure, friction })) / tire.rollingRadius;
-  };
-  const front = asked(setUp.frontBrake, pressures.front, setUp.frontTire);
-  const rear = asked(setUp.rearBrake, pressures.rear, setUp.rearTire);
+  const front = mostAsked(setUp.frontBrake, pressures.front, setUp.frontTire);
+  const rear = mostAsked(setUp.rearBrake, pressures.rear, setUp.rearTire);
   const most = setUp.frontTire.peakFriction * road.surfaceFactor * standardGravity;
   const deceleration = Math.min(most, (front + rear) / car.mass);
   const loads = axleLoads({ car, deceleration, speed: 0, road });
@@ -227,4 +223,10 @@ function useAt({ setUp, road }: StopInput, pedalForce: number): number {
     front / give(setUp.frontTire, loads.front),
     rear / Math.max(1, give(setUp.rearTire, loads.rear)),
   );
+}
+
+/** N that both brakes of an axle ask at a pressure, Pa, with the most friction that their pads have. */
+function mostAsked(brake: AxleBrake, pressure: number, tire: Tire): number {
+  const friction = Math.max(...brake.pad.frictions);
+  return (2 * brakeTorque({ brake, pressure, friction })) / tire.rollingRadius;
 }

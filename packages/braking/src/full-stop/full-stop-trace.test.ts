@@ -84,7 +84,7 @@ describe.each(Object.entries(stops))('the trace of a full stop (%s)', (_, stop) 
       const force = trace.brakeForce.reduce((sum, given) => sum + given[node]!, 0);
       const air = 0.5 * 1.2 * 0.65 * trace.speed[node]! ** 2;
       expect(carried / (weight - lift)).toBeCloseTo(1, 9);
-      const rolling = trace.speed[node]! > 0 ? 0.012 * carried : 0;
+      const rolling = 0.012 * carried;
       expect(Math.abs(force + air + rolling - 1200 * trace.deceleration[node]!)).toBeLessThan(1e-6 * weight);
     });
   });

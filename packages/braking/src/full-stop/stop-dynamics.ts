@@ -158,7 +158,7 @@ export class StopDynamics {
 
     // The motion: every force along the road slows the car and pitches it.
     const air = body.drag * squared;
-    const rolling = speed > 0 ? body.rolling * (front + rear) : 0;
+    const rolling = body.rolling * (front + rear);
     const along = tires + rolling + air;
     const deceleration = (along + body.climb) * body.perMass;
     now[airAt] = air;

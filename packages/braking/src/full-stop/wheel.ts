@@ -1,4 +1,4 @@
-import { SlipForceTable } from './slip-force-table.ts';
+import type { SlipForceTable } from './slip-force-table.ts';
 
 /**
  * One wheel of the full stop: what it is, what its control has set, and what it did where the slopes were last taken. Every

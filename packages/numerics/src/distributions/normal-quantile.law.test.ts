@@ -21,6 +21,26 @@ test('the middle is what the library answers, to its last digits', () => {
   );
 });
 
+test('farther out it is what the library answers, or undoes the distribution where that has more digits', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.001, max: 0.075, noNaN: true }), (p) => {
+      expect(Math.abs(normalQuantile(p) / quantile(p, 0, 1) - 1)).toBeLessThan(2e-14);
+      expect(Math.abs(normalQuantile(1 - p) / quantile(1 - p, 0, 1) - 1)).toBeLessThan(2e-14);
+    }),
+    { numRuns: 5000 },
+  );
+  fc.assert(
+    fc.property(fc.double({ min: -40, max: -6.9, noNaN: true }), (logarithm) => {
+      const p = Math.exp(logarithm);
+      expect(Math.abs(normalCdf(normalQuantile(p)) / p - 1)).toBeLessThan(3e-11); // what the library's distribution has
+    }),
+    { numRuns: 5000 },
+  );
+  expect(normalQuantile(0.001) / -3.09023230616781354 - 1).toBeCloseTo(0, 15); // by arithmetic of 30 digits
+  expect(normalQuantile(1e-6) / -4.75342430882289895 - 1).toBeCloseTo(0, 15);
+  expect(normalQuantile(1e-9) / -5.99780701500768688 - 1).toBeCloseTo(0, 15);
+});
+
 test('it undoes the distribution everywhere, and grows across the seams of its parts', () => {
   fc.assert(
     fc.property(fc.double({ min: 1e-12, max: 1 - 1e-12, noNaN: true }), (p) => {

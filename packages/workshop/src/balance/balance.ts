@@ -50,7 +50,7 @@ export interface BalanceOptions {
  * says of it; how a dead brake pulls; and what the parking brake holds.
  *
  * Assumes: central values come from the central inputs, intervals hold 95 % of the draws; what set-ups share is drawn
- * once for all of them. The row of repeated stops is driven for the first 40 draws.
+ * once for all of them. The row of repeated stops is driven for the first 200 draws.
  *
  * @param job - the job
  * @param options - speed, m/s; draws, seed; set-ups; states of load; units of the sentences

@@ -5,8 +5,11 @@ import type { Job } from '../../job/job.ts';
 import { loadStates } from '../../predict/load-state.ts';
 import type { AnswerDraw } from './answer-draw.ts';
 
-/** Draws for which the row of repeated stops is driven too: it costs more than all the rest. */
-const mostRows = 40;
+/**
+ * Draws for which the row of repeated stops is driven too: it costs more than all the rest. As many as for a prediction,
+ * so that both say the same share of draws with the rear first while the pads are hot.
+ */
+const mostRows = 200;
 
 /** Answers the question `balance`; its first figure only says that there is an answer. */
 export function answerBalance({ conditions }: Job): AnswerDraw {

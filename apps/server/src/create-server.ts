@@ -16,13 +16,11 @@ import { letConnectionsGo } from './guard/let-connections-go.ts';
 import { securityHeaders } from './guard/security-headers.ts';
 import { healthRoutes } from './health/health-routes.ts';
 import { jobRoutes } from './jobs/job-routes.ts';
-import { limitsRoutes } from './limits/limits-routes.ts';
-import { pedalRoutes } from './pedal/pedal-routes.ts';
 import { logRoutes } from './logs/log-routes.ts';
-import { predictionRoutes } from './predictions/prediction-routes.ts';
 import { answerProblem } from './problems/answer-problem.ts';
 import { problemRoutes } from './problems/problem-routes.ts';
 import { programVersion } from './program-version.ts';
+import { questionRoutes } from './questions/question-routes.ts';
 import type { ServerContext } from './server-context.ts';
 import { answerBrokenRequest } from './problems/answer-broken-request.ts';
 import { webAppRoutes } from './web-app/web-app-routes.ts';
@@ -91,15 +89,7 @@ function addRoutes(app: App, parts: ServerParts): void {
   const context: ServerContext = { store, clock, ids, calculations, programVersion: programVersion() };
   describeApi(app, context.programVersion);
   void app.register(async (scope: App) => {
-    for (const routes of [
-      healthRoutes,
-      jobRoutes,
-      logRoutes,
-      predictionRoutes,
-      limitsRoutes,
-      pedalRoutes,
-      comparisonRoutes,
-    ])
+    for (const routes of [healthRoutes, jobRoutes, logRoutes, questionRoutes, comparisonRoutes])
       routes(scope, context);
     problemRoutes(scope);
   });

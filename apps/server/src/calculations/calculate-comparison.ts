@@ -1,6 +1,6 @@
 import { compareRuns, readJobDocument, reportLog } from '@standstill/workshop';
 import type { CompareRunsInput, LogReport, Problem, ReportLogOptions, RunSet } from '@standstill/workshop';
-import { calculatePrediction } from './calculate-prediction.ts';
+import { answerQuestion } from '../questions/answer-question.ts';
 import type { ComparedLog, ComparisonAnswer, ComparisonTask } from './calculations.ts';
 import { knownFromRuns } from './known-from-runs.ts';
 import { requestProblem } from './request-problem.ts';
@@ -75,10 +75,10 @@ function expectationOf(
   { setUp, against }: { readonly setUp: string; readonly against: string },
   speed: number | null,
 ): { readonly ok: true; readonly expectation: Expectation } | Failed {
-  const options = { setUps: [against, setUp], units, ...(speed === null ? {} : { speed }) };
-  const answer = calculatePrediction({ document, options });
+  const options = { setUps: [against, setUp], units, ...(speed === null ? {} : { speed_m_s: speed }) };
+  const answer = answerQuestion({ question: 'predict', document, options });
   if (!answer.ok) return answer;
-  const difference = answer.prediction.differences.find((each) => each.id === setUp);
+  const difference = answer.answer.differences.find((each) => each.id === setUp);
   if (difference === undefined) throw new Error(`the prediction has no difference for ${setUp}`);
   return { ok: true, expectation: { setUp, difference: difference.distance_m } };
 }

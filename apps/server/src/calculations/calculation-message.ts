@@ -1,7 +1,7 @@
 /** What the server asks its calculation thread. */
 export interface CalculationRequest {
   readonly number: number;
-  readonly kind: 'predict' | 'limits' | 'pedal' | 'reportLog' | 'compare';
+  readonly kind: 'ask' | 'reportLog' | 'compare';
   readonly task: unknown;
 }
 

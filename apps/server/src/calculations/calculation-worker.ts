@@ -1,7 +1,9 @@
 import { parentPort } from 'node:worker_threads';
+import type { QuestionTask } from '../questions/answer-question.ts';
+import type { JobQuestionName } from '../questions/job-questions.ts';
 import { calculationsHere } from './calculations-here.ts';
 import type { CalculationAnswer, CalculationRequest } from './calculation-message.ts';
-import type { ComparisonTask, LogTask, PedalTask, PredictionTask } from './calculations.ts';
+import type { ComparisonTask, LogTask } from './calculations.ts';
 
 const calculations = calculationsHere();
 
@@ -22,9 +24,7 @@ async function answer({ number, kind, task }: CalculationRequest): Promise<Calcu
 }
 
 function calculate(kind: CalculationRequest['kind'], task: unknown): Promise<unknown> {
-  if (kind === 'predict') return calculations.predict(task as PredictionTask);
-  if (kind === 'limits') return calculations.limits(task as PredictionTask);
-  if (kind === 'pedal') return calculations.pedal(task as PedalTask);
+  if (kind === 'ask') return calculations.ask(task as QuestionTask<JobQuestionName>);
   if (kind === 'reportLog') return calculations.reportLog(task as LogTask);
   return calculations.compare(task as ComparisonTask);
 }

@@ -1,8 +1,6 @@
 import { reportLog } from '@standstill/workshop';
+import { answerQuestion } from '../questions/answer-question.ts';
 import { calculateComparison } from './calculate-comparison.ts';
-import { calculateLimits } from './calculate-limits.ts';
-import { calculatePedal } from './calculate-pedal.ts';
-import { calculatePrediction } from './calculate-prediction.ts';
 import type { Calculations } from './calculations.ts';
 
 /**
@@ -12,9 +10,7 @@ import type { Calculations } from './calculations.ts';
  */
 export function calculationsHere(): Calculations {
   return {
-    predict: async (task) => calculatePrediction(task),
-    limits: async (task) => calculateLimits(task),
-    pedal: async (task) => calculatePedal(task),
+    ask: async (task) => answerQuestion(task),
     reportLog: async ({ file, options }) => reportLog(file, options),
     compare: async (task) => calculateComparison(task),
     close: () => Promise.resolve(),

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { LogTask, PredictionTask } from './calculations.ts';
+import type { LogTask } from './calculations.ts';
 import { calculationsInThread } from './calculations-in-thread.ts';
 
 /** A stand-in for the compiled worker that hangs, hogs, breaks or answers, as the name of the log says. */
@@ -24,8 +24,7 @@ const report = (name: string): Promise<unknown> => {
   return calculations.reportLog(task);
 };
 const predict = (document: string): Promise<unknown> => {
-  const task: PredictionTask = { document, options: {} };
-  return calculations.predict(task);
+  return calculations.ask({ question: 'predict', document, options: {} });
 };
 
 beforeAll(() => report('warm'));
@@ -68,8 +67,8 @@ describe('the calculation thread', () => {
 test('tasks that wait when the server stops are refused', async () => {
   const stopping = calculationsInThread(new URL(`data:text/javascript,${encodeURIComponent(program)}`));
   const waiting = [
-    stopping.predict({ document: 'hang', options: {} }),
-    stopping.predict({ document: 'a', options: {} }),
+    stopping.ask({ question: 'predict', document: 'hang', options: {} }),
+    stopping.ask({ question: 'predict', document: 'a', options: {} }),
   ];
   const ends = Promise.allSettled(waiting);
   await stopping.close();

@@ -16,9 +16,7 @@ export function calculationsInThread(
 ): Calculations {
   const thread = new CalculationThread(program, limits);
   return {
-    predict: (task) => thread.ask('predict', task),
-    limits: (task) => thread.ask('limits', task),
-    pedal: (task) => thread.ask('pedal', task),
+    ask: (task) => thread.ask('ask', task),
     reportLog: (task) =>
       thread.ask<LogReport | LogRefusal>('reportLog', task).catch((error: unknown) => tooHeavy(error, task)),
     compare: (task) => thread.ask('compare', task),

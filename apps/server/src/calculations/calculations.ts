@@ -1,39 +1,15 @@
 import type {
   Comparison,
   ComparisonRefusal,
-  LimitsReport,
   LogFile,
   LogRefusal,
   LogReport,
-  PedalReport,
-  PredictOptions,
-  Prediction,
   Problem,
   ReportLogOptions,
 } from '@standstill/workshop';
-import type { PedalOptionsInput } from '../pedal/pedal-request.ts';
+import type { QuestionTask } from '../questions/answer-question.ts';
+import type { JobQuestionName, QuestionReport } from '../questions/job-questions.ts';
 import type { OfJob } from './of-job.ts';
-
-/** What is predicted: a job document and how. */
-export interface PredictionTask {
-  readonly document: unknown;
-  readonly options: PredictOptions;
-}
-
-export type PredictionAnswer =
-  | { readonly ok: true; readonly prediction: Prediction }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** What holds the set-ups of a job back. */
-export type LimitsAnswer = OfJob<LimitsReport>;
-
-/** Which pedal is reported: of a job document, and how. */
-export interface PedalTask {
-  readonly document: unknown;
-  readonly options: PedalOptionsInput;
-}
-
-export type PedalAnswer = OfJob<PedalReport>;
 
 export interface LogTask {
   readonly file: LogFile;
@@ -68,9 +44,8 @@ export type ComparisonAnswer =
 
 /** Everything that takes long enough to hold up other requests. */
 export interface Calculations {
-  predict(task: PredictionTask): Promise<PredictionAnswer>;
-  limits(task: PredictionTask): Promise<LimitsAnswer>;
-  pedal(task: PedalTask): Promise<PedalAnswer>;
+  /** Answers a question of a job. */
+  ask<Name extends JobQuestionName>(task: QuestionTask<Name>): Promise<OfJob<QuestionReport[Name]>>;
   reportLog(task: LogTask): Promise<LogReport | LogRefusal>;
   compare(task: ComparisonTask): Promise<ComparisonAnswer>;
   close(): Promise<void>;

@@ -1,8 +1,8 @@
 import { requireRange } from '@standstill/numerics';
 import type { Antilock } from '../set-up/antilock.ts';
 import type { AntilockControl } from './antilock-control.ts';
-import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
+import type { WheelFigures } from './wheel-figures.ts';
 
 /** Where a wheel's control is in its cycle. */
 const phase = { idle: 0, dump: 1, hold: 2, fast: 3, slow: 4 } as const;
@@ -44,7 +44,7 @@ export class AntilockController {
   readonly #rims = new Float64Array(4);
 
   /** Takes on what the set-up has. */
-  take(antilock: Antilock, control: AntilockControl, state: Float64Array): void {
+  take(antilock: Antilock, control: AntilockControl, { each }: WheelFigures): void {
     checkControl(control);
     this.#control = control;
     this.#frontIsKept = antilock.kind === 'threshold';
@@ -60,7 +60,7 @@ export class AntilockController {
     this.active = false;
     this.frontCycles = 0;
     this.rearCycles = 0;
-    this.#turning.set(state.subarray(place.wheel, place.wheel + 4));
+    for (let wheel = 0; wheel < 4; wheel += 1) this.#turning[wheel] = each[wheel]!.turning;
   }
 
   /** Whether there is anything to look after. */
@@ -69,25 +69,25 @@ export class AntilockController {
   }
 
   /** Looks at the wheels, `period` seconds after the last time, the car running at `speed`, m/s; answers whether a valve was set. */
-  look(dynamics: StopDynamics, state: Float64Array, speed: number, period: number): boolean {
+  look(dynamics: StopDynamics, speed: number, period: number): boolean {
     if (!this.#rearIsKept) return false;
     this.#hasSet = false;
-    this.#measure(dynamics, state, period);
+    this.#measure(dynamics, period);
     if (speed <= this.#leastSpeed) return this.#letGo(dynamics);
     if (this.#frontIsKept) {
-      this.#decide(dynamics, state, speed, 0, 0);
-      this.#decide(dynamics, state, speed, 1, 1);
+      this.#decide(dynamics, speed, 0, 0);
+      this.#decide(dynamics, speed, 1, 1);
     }
-    this.#decide(dynamics, state, speed, 2, 3);
+    this.#decide(dynamics, speed, 2, 3);
     const phases = this.#phases;
     this.active = phases[0] !== 0 || phases[1] !== 0 || phases[2] !== 0;
     return this.#hasSet;
   }
 
-  #measure({ wheels }: StopDynamics, state: Float64Array, period: number): void {
+  #measure({ wheels }: StopDynamics, period: number): void {
     for (let wheel = 0; wheel < 4; wheel += 1) {
-      const turning = state[place.wheel + wheel]!;
-      this.#rims[wheel] = (wheels.each[wheel]!.radius * (this.#turning[wheel]! - turning)) / period;
+      const { turning, radius } = wheels.each[wheel]!;
+      this.#rims[wheel] = (radius * (this.#turning[wheel]! - turning)) / period;
       this.#turning[wheel] = turning;
     }
   }
@@ -101,13 +101,14 @@ export class AntilockController {
   }
 
   /** Decides for the wheels from `first` to `last`, which are kept as one. */
-  #decide(dynamics: StopDynamics, state: Float64Array, speed: number, first: number, last: number): void {
+  #decide(dynamics: StopDynamics, speed: number, first: number, last: number): void {
     const control = this.#control!;
-    const radius = dynamics.wheels.each[first]!.radius;
-    const slowest = Math.min(state[place.wheel + first]!, state[place.wheel + last]!);
-    const slip = 1 - (radius * slowest) / speed;
+    const one = dynamics.wheels.each[first]!;
+    const other = dynamics.wheels.each[last]!;
+    const slowest = Math.min(one.turning, other.turning);
+    const slip = 1 - (one.radius * slowest) / speed;
     const rim = Math.max(this.#rims[first]!, this.#rims[last]!) - dynamics.deceleration;
-    const pressure = Math.max(state[place.pressure + first]!, state[place.pressure + last]!);
+    const pressure = Math.max(one.pressure, other.pressure);
     const alertSlip = control.slipFloor + alertShare * (control.slipThreshold - control.slipFloor);
     const isFar = slip > control.slipThreshold;
     const locking = isFar || (rim > control.rimDeceleration && slip > alertSlip);

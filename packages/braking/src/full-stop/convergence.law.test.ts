@@ -7,7 +7,6 @@ import { anyBriskFullStop, withFlatPads, withoutAntilock, withSetUp } from './an
 import { usualAntilockControl } from './antilock-control.ts';
 import { fullStop, fullStopWorkspace } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { place } from './state-places.ts';
 
 const march = fullStopWorkspace();
 const distanceOf = (stop: FullStopInput, refinement = 1): number =>
@@ -124,7 +123,7 @@ describe('the order of the full stop, each step half the one before', () => {
     const time = orders((refinement) => fullStop({ ...stop, refinement }, march).time);
     const pitch = orders((refinement) => {
       fullStop({ ...stop, refinement }, march);
-      return march.state[place.pitch]!;
+      return march.dynamics.car.pitch;
     });
     console.info(
       `order at rest, in distance: ${show(distance)}; in time: ${show(time)}; in pitch: ${show(pitch)}`,

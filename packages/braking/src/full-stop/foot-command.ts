@@ -23,6 +23,9 @@ export class FootCommand {
   greatestForce = 0;
   /** s after which a foot that was told its force holds it. */
   settledAfter = 0;
+  /** The same, but Infinity for a foot that seeks; and Pa in the front line from then on. */
+  heldFrom = Number.NaN;
+  heldPressure = Number.NaN;
   #foot: FootInput = { kind: 'ramp', force: 0, rampTime: 0 };
   #rodShare = 1;
   #gain = 1;
@@ -44,6 +47,8 @@ export class FootCommand {
     this.seeks = foot.kind === 'deceleration';
     this.#eagerness = forcePerDeceleration / seekingTime;
     this.settledAfter = checkFoot(foot);
+    this.heldFrom = this.seeks ? Infinity : this.settledAfter;
+    this.heldPressure = this.pressureFor(this.forceAt(this.settledAfter));
     this.greatestForce = foot.kind === 'deceleration' ? foot.greatestForce : 0;
   }
 

@@ -1,6 +1,5 @@
-import { instant } from './instant.ts';
-import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
+import type { Wheel } from './wheel.ts';
 
 /** Where the energy of motion went in a full stop, J. */
 export interface FullLedger {
@@ -22,9 +21,19 @@ export interface FullLedger {
   readonly left: number;
 }
 
-/** Places of the powers that are booked; the brakes' four stand last. */
-const power = { tireSlip: 0, air: 1, rolling: 2, driveline: 3, climb: 4, dampers: 5, brakes: 6 } as const;
-const powers = 10;
+/** One power summed over time. */
+class Account {
+  /** J. */
+  sum = Number.NaN;
+  /** W at the last node. */
+  #last = Number.NaN;
+
+  /** Adds the work of a step, half of whose duration, s, is `half`, and at whose end the power is `watts`. */
+  add(watts: number, half: number): void {
+    this.sum += half * (this.#last + watts);
+    this.#last = watts;
+  }
+}
 
 /**
  * The books of a full stop: the power of every force at the ends of a step, summed by the trapezoid rule and so by another
@@ -37,81 +46,80 @@ const powers = 10;
 export class FullBooks {
   kineticIn = 0;
   left = 0;
-  readonly #sums = new Float64Array(powers);
-  /** W at the last node. */
-  readonly #last = new Float64Array(powers);
+  readonly #tireSlip = new Account();
+  readonly #air = new Account();
+  readonly #rolling = new Account();
+  readonly #driveline = new Account();
+  readonly #climb = new Account();
+  readonly #dampers = new Account();
+  readonly #accounts = [
+    this.#tireSlip,
+    this.#air,
+    this.#rolling,
+    this.#driveline,
+    this.#climb,
+    this.#dampers,
+  ];
+  #wheels: readonly Wheel[] = [];
 
   /** Opens the books at the first touch, where the slopes have just been taken. */
-  open(dynamics: StopDynamics, state: Float64Array, speed: number): void {
-    this.kineticIn = energyOf(dynamics, state);
+  open(dynamics: StopDynamics, speed: number): void {
+    this.kineticIn = energyOf(dynamics);
     this.left = 0;
-    this.book(dynamics, state, speed, 0);
-    this.#sums.fill(0);
+    this.#wheels = dynamics.wheels.each;
+    this.book(dynamics, speed, 0);
+    for (const account of this.#accounts) account.sum = 0;
+    for (const wheel of this.#wheels) wheel.brakeWork = 0;
   }
 
   /** Books the step of `duration`, s, that ends at a node where the slopes have just been taken. */
-  book(dynamics: StopDynamics, state: Float64Array, speed: number, duration: number): void {
-    const { body, now } = dynamics;
-    const { each } = dynamics.wheels;
+  book({ body, car, wheels }: StopDynamics, speed: number, duration: number): void {
+    const { each } = wheels;
     const half = 0.5 * duration;
     let slipping = 0;
     let engine = 0;
     for (let at = 0; at < 4; at += 1) {
       const wheel = each[at]!;
-      const turning = state[place.wheel + at]!;
+      const { turning } = wheel;
       slipping += wheel.force * (speed - wheel.radius * turning);
       engine += wheel.engineDrag * turning;
-      this.#add(power.brakes + at, wheel.torque * turning, half);
+      const power = wheel.torque * turning;
+      wheel.brakeWork += half * (wheel.brakePower + power);
+      wheel.brakePower = power;
     }
-    this.#add(power.tireSlip, slipping, half);
-    this.#add(power.driveline, engine, half);
-    this.#add(power.air, now[instant.air]! * speed, half);
-    this.#add(power.rolling, now[instant.rolling]! * speed, half);
-    this.#add(power.climb, body.climb * state[place.speed]!, half);
-    this.#add(power.dampers, body.pitchLoss(state[place.pitchRate]!), half);
-  }
-
-  #add(at: number, watts: number, half: number): void {
-    this.#sums[at] = this.#sums[at]! + half * (this.#last[at]! + watts);
-    this.#last[at] = watts;
-  }
-
-  /** J that one brake has made since the books were opened. */
-  brakeHeat(wheel: number): number {
-    return this.#sums[power.brakes + wheel]!;
+    this.#tireSlip.add(slipping, half);
+    this.#driveline.add(engine, half);
+    this.#air.add(car.air * speed, half);
+    this.#rolling.add(car.rolling * speed, half);
+    this.#climb.add(body.climb * car.speed, half);
+    this.#dampers.add(body.pitchLoss(car.pitching), half);
   }
 
   /** Closes the books at rest. */
-  close(dynamics: StopDynamics, state: Float64Array): void {
-    this.left = energyOf(dynamics, state);
+  close(dynamics: StopDynamics): void {
+    this.left = energyOf(dynamics);
   }
 
   /** The books as they stand, J. */
   ledger(): FullLedger {
-    const sums = this.#sums;
-    let brakes = 0;
-    for (let wheel = 0; wheel < 4; wheel += 1) brakes += this.brakeHeat(wheel);
     return {
       kineticIn: this.kineticIn,
-      brakes,
-      tireSlip: sums[power.tireSlip]!,
-      airDrag: sums[power.air]!,
-      rolling: sums[power.rolling]!,
-      driveline: sums[power.driveline]!,
-      climb: sums[power.climb]!,
-      dampers: sums[power.dampers]!,
+      brakes: this.#wheels.reduce((sum, wheel) => sum + wheel.brakeWork, 0),
+      tireSlip: this.#tireSlip.sum,
+      airDrag: this.#air.sum,
+      rolling: this.#rolling.sum,
+      driveline: this.#driveline.sum,
+      climb: this.#climb.sum,
+      dampers: this.#dampers.sum,
       left: this.left,
     };
   }
 }
 
 /** J of motion and of the pitched body. */
-function energyOf({ body, wheels }: StopDynamics, state: Float64Array): number {
-  const speed = state[place.speed]!;
-  let sum = 0.5 * body.mass * speed * speed + body.pitchEnergy(state[place.pitch]!, state[place.pitchRate]!);
-  for (let wheel = 0; wheel < 4; wheel += 1) {
-    const turning = state[place.wheel + wheel]!;
-    sum += (0.5 * turning * turning) / wheels.each[wheel]!.perInertia;
-  }
+function energyOf({ body, car, wheels }: StopDynamics): number {
+  const { speed, pitch, pitching } = car;
+  let sum = 0.5 * body.mass * speed * speed + body.pitchEnergy(pitch, pitching);
+  for (const { turning, perInertia } of wheels.each) sum += (0.5 * turning * turning) / perInertia;
   return sum;
 }

@@ -2,10 +2,8 @@ import { requireRange } from '@standstill/numerics';
 import { AntilockController } from './antilock-controller.ts';
 import { FullBooks } from './full-ledger.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { instant } from './instant.ts';
 import { loadFullStop } from './load-full-stop.ts';
-import { RungeKuttaStep } from './runge-kutta-step.ts';
-import { place, stateSize } from './state-places.ts';
+import { rungeKuttaStep } from './runge-kutta-step.ts';
 import { StopDynamics } from './stop-dynamics.ts';
 import { StopNotes } from './stop-notes.ts';
 import { WheelHeat } from './wheel-heat.ts';
@@ -48,14 +46,13 @@ export class FullMarch {
   readonly heat = new WheelHeat();
   readonly books = new FullBooks();
   readonly notes = new StopNotes();
-  /** The state at `time`, s; see `place`. */
-  state = new Float64Array(stateSize);
+  /** s. */
   time = 0;
   /** m/s of the wheels. */
   speed = 0;
   cameToRest = false;
-  #after = new Float64Array(stateSize);
-  readonly #step = new RungeKuttaStep();
+  /** Whether the slopes that were taken last are those where the march stands. */
+  #isSettled = false;
   #observer: FullObserver | undefined;
   #period = 0.005;
   #firstLook = 0;
@@ -68,19 +65,18 @@ export class FullMarch {
   start(input: FullStopInput, observer?: FullObserver): void {
     requireRange('speed', input.speed, 'm/s', 0.1, 150);
     this.#refinement = requireRange('refinement', input.refinement ?? 1, '', 1, 1000);
-    this.#period = loadFullStop(input, this.dynamics, this.controller, this.heat, this.state);
+    this.#period = loadFullStop(input, this.dynamics, this.controller, this.heat);
     this.#firstLook = this.#period * requireRange('phase of the control', input.controlPhase ?? 1, '', 0, 1);
     this.#observer = observer;
     this.time = 0;
-    this.speed = this.dynamics.wheelSpeed(this.state);
+    this.speed = this.dynamics.wheelSpeed();
     this.cameToRest = false;
     this.#warmedAt = 0;
     this.#stalled = 0;
     this.#stalledSpeed = this.speed;
     this.notes.open(input.speed);
-    this.dynamics.now[instant.time] = 0;
-    this.dynamics.slopes(this.state, this.#step.first);
-    this.books.open(this.dynamics, this.state, this.speed);
+    this.#settle();
+    this.books.open(this.dynamics, this.speed);
     observer?.(this);
   }
 
@@ -103,7 +99,7 @@ export class FullMarch {
       if (this.#nolongerSlows()) break;
     }
     this.#warm();
-    this.books.close(this.dynamics, this.state);
+    this.books.close(this.dynamics);
     this.#observer?.(this);
   }
 
@@ -126,40 +122,51 @@ export class FullMarch {
       let duration = whole;
       const locking = this.#firstToLock(whole);
       if (locking >= 0) duration = this.#until(whole, locking);
-      if (this.dynamics.wheelSpeed(this.#after) <= restTolerance) {
+      if (this.dynamics.triedWheelSpeed() <= restTolerance) {
         const rest = this.#until(duration, -1);
         this.#accept(rest, -1);
         this.cameToRest = true;
         return;
       }
       this.#accept(duration === whole ? whole : duration, locking);
-      if (duration === whole && isLast) this.time = time;
+      if (duration === whole && isLast) {
+        this.time = time;
+        this.dynamics.car.time = time;
+      }
     }
   }
 
+  #settle(): void {
+    this.dynamics.settle();
+    this.#isSettled = true;
+  }
+
   #try(duration: number): void {
-    this.#step.take(this.dynamics, this.time, duration, this.state, this.#after);
+    if (!this.#isSettled) this.#settle();
+    this.#isSettled = false;
+    rungeKuttaStep(this.dynamics, duration);
   }
 
   /** Whether a wheel takes or gives so much energy in the tried step that it is to be gone in smaller ones. */
   #isRough(): boolean {
     const { each } = this.dynamics.wheels;
     const most = 2 * mostSpin * this.books.kineticIn;
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const was = this.state[place.wheel + wheel]!;
-      const is = Math.max(0, this.#after[place.wheel + wheel]!);
-      if (Math.abs(is * is - was * was) > most * each[wheel]!.perInertia) return true;
+    for (let at = 0; at < 4; at += 1) {
+      const wheel = each[at]!;
+      const was = wheel.turning;
+      const is = wheel.triedTurning > 0 ? wheel.triedTurning : 0;
+      if (Math.abs(is * is - was * was) > most * wheel.perInertia) return true;
     }
     return false;
   }
 
   /** The wheel that would be turning backwards and was turning forwards most lately; −1 where none. */
   #firstToLock(whole: number): number {
+    const { each } = this.dynamics.wheels;
     let first = -1;
     let soonest = whole;
     for (let wheel = 0; wheel < 4; wheel += 1) {
-      const was = this.state[place.wheel + wheel]!;
-      const is = this.#after[place.wheel + wheel]!;
+      const { turning: was, triedTurning: is } = each[wheel]!;
       if (is >= 0 || was <= 0) continue;
       const when = (whole * was) / (was - is);
       if (first < 0 || when < soonest) {
@@ -173,15 +180,15 @@ export class FullMarch {
   /** s, shorter than `whole`, after which a wheel (−1: the car) stands still; leaves the step tried for it. */
   #until(whole: number, wheel: number): number {
     let low = 0;
-    let lowValue = this.#running(this.state, wheel);
+    let lowValue = wheel < 0 ? this.speed : this.dynamics.wheels.each[wheel]!.turning;
     let high = whole;
-    let highValue = this.#running(this.#after, wheel);
+    let highValue = this.#triedRunning(wheel);
     let side = 0;
     let middle = whole;
     for (let i = 0; i < mostTries && Math.abs(highValue) > restTolerance; i += 1) {
       middle = (low * highValue - high * lowValue) / (highValue - lowValue);
       this.#try(middle);
-      const value = this.#running(this.#after, wheel);
+      const value = this.#triedRunning(wheel);
       if (Math.abs(value) <= restTolerance) return middle;
       if (value > 0) {
         low = middle;
@@ -198,49 +205,44 @@ export class FullMarch {
     return middle;
   }
 
-  /** rad/s of a wheel, or m/s of the car for −1. */
-  #running(state: Float64Array, wheel: number): number {
-    return wheel < 0 ? this.dynamics.wheelSpeed(state) : state[place.wheel + wheel]!;
+  /** rad/s of a wheel, or m/s of the car for −1, at the end of the tried step. */
+  #triedRunning(wheel: number): number {
+    return wheel < 0 ? this.dynamics.triedWheelSpeed() : this.dynamics.wheels.each[wheel]!.triedTurning;
   }
 
   /** Takes the tried step; a wheel that `locks` stands still from now on. */
   #accept(duration: number, locks: number): void {
     const { dynamics, books } = this;
-    const swapped = this.state;
-    this.state = this.#after;
-    this.#after = swapped;
-    for (let wheel = 0; wheel < 4; wheel += 1) {
-      const at = place.wheel + wheel;
-      if (wheel === locks || this.state[at]! < 0) this.state[at] = 0;
-    }
-    this.time += duration;
+    const { car } = dynamics;
+    const { each } = dynamics.wheels;
+    const from = car.distance;
     const before = this.speed;
-    this.speed = dynamics.wheelSpeed(this.state);
-    dynamics.now[instant.time] = this.time;
-    dynamics.slopes(this.state, this.#step.first);
-    books.book(dynamics, this.state, this.speed, duration);
-    this.notes.note(this, before, swapped[place.distance]!, duration);
+    this.time += duration;
+    const sixth = duration / 6;
+    car.acceptStep(sixth, this.time);
+    for (let at = 0; at < 4; at += 1) each[at]!.acceptStep(sixth, at === locks);
+    this.speed = dynamics.wheelSpeed();
+    this.#settle();
+    books.book(dynamics, this.speed, duration);
+    this.notes.note(this, before, from, duration);
     if (locks >= 0) this.#observer?.(this);
   }
 
   /** Lets the control look at the wheels, and at times the rotors take their heat. */
   #look(look: number): void {
-    const { dynamics, controller, state } = this;
+    const { dynamics, controller } = this;
     const period = look === 1 ? this.#firstLook : this.#period;
-    const hasSet = controller.look(dynamics, state, this.speed, period);
+    const hasSet = controller.look(dynamics, this.speed, period);
     const warms = look % looksPerWarming === 0;
     if (warms) this.#warm();
-    if (hasSet || warms) {
-      dynamics.now[instant.time] = this.time;
-      dynamics.slopes(state, this.#step.first);
-    }
+    if (hasSet || warms) this.#settle();
     this.#observer?.(this);
   }
 
   #warm(): void {
     const span = this.time - this.#warmedAt;
     if (span <= 0) return;
-    this.heat.look(this.dynamics, this.books, this.time, span);
+    this.heat.look(this.dynamics, this.time, span);
     this.#warmedAt = this.time;
   }
 

@@ -1,8 +1,6 @@
 import type { FullMarch } from './full-march.ts';
 import { fullStopWorkspace, summarizeFullStop, type FullStopSummary } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { instant } from './instant.ts';
-import { place } from './state-places.ts';
 
 /** One array a wheel: front-left, front-right, rear-left, rear-right. */
 export type WheelTraces = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
@@ -95,47 +93,38 @@ export function fullStopTrace(input: FullStopInput): TracedFullStop {
   return { summary: summarizeFullStop(input, march), trace };
 }
 
-function readRow({ time, speed, state, dynamics, heat }: FullMarch): number[] {
-  const { foot, body } = dynamics;
-  const force = foot.seeks ? state[place.foot]! : foot.forceAt(time);
-  const pitch = body.pitchAngle(state[place.pitch]!);
-  const row = [
-    time,
-    speed,
-    state[place.distance]!,
-    dynamics.deceleration,
-    pitch,
-    force,
-    dynamics.now[instant.asked]!,
-  ];
+function readRow({ time, speed, dynamics, heat }: FullMarch): number[] {
+  const { car, foot, body } = dynamics;
+  const force = foot.seeks ? car.foot : foot.forceAt(time);
+  const row = [time, speed, car.distance, car.deceleration, body.pitchAngle(car.pitch), force, car.asked];
   row.push(dynamics.yawMoment());
   for (let group = 0; group < wheelColumns; group += 1) {
-    for (let wheel = 0; wheel < 4; wheel += 1) row.push(wheelFigure(group, wheel, state, dynamics, heat));
+    for (let wheel = 0; wheel < 4; wheel += 1) row.push(wheelFigure(group, wheel, dynamics, heat));
   }
   return row;
 }
 
 function wheelFigure(
   group: number,
-  wheel: number,
-  state: Float64Array,
+  at: number,
   dynamics: FullMarch['dynamics'],
   { rotors }: FullMarch['heat'],
 ): number {
+  const wheel = dynamics.wheels.each[at]!;
   switch (group) {
     case 0:
-      return state[place.wheel + wheel]!;
+      return wheel.turning;
     case 1:
-      return state[place.slip + wheel]!;
+      return wheel.slip;
     case 2:
-      return dynamics.loadOn(wheel, state);
+      return dynamics.loadOn(at);
     case 3:
-      return dynamics.wheels.each[wheel]!.force;
+      return wheel.force;
     case 4:
-      return dynamics.wheels.each[wheel]!.torque;
+      return wheel.torque;
     case 5:
-      return state[place.pressure + wheel]!;
+      return wheel.pressure;
     default:
-      return rotors[wheel]!.interfaceTemperature;
+      return rotors[at]!.interfaceTemperature;
   }
 }

@@ -5,7 +5,6 @@ import type { SetUp } from '../set-up/set-up.ts';
 import { between } from '../stop/any-stop.testing.ts';
 import {
   anyBriskFullStop,
-  anyFullStop,
   brakeForce,
   lostInBooks,
   withFlatPads,
@@ -15,7 +14,6 @@ import {
 import { fullStop, fullStopWorkspace } from './full-stop.ts';
 import type { FullStopInput } from './full-stop-input.ts';
 import { fullStopTrace } from './full-stop-trace.ts';
-import { place } from './state-places.ts';
 
 const march = fullStopWorkspace();
 /** Without shrinking: a stop is dear, and a drawn one is as good as a simple one to look into. */
@@ -57,23 +55,17 @@ const torqueLimited = anyBriskFullStop
   .filter((stop) => brakeForce(stop) > 500 && brakeForce(stop) < 8 * stop.setUp.car.mass);
 
 describe('the books of a full stop', () => {
-  it('close: the energy of motion is found again within 0.01 %, worst of 1,000', () => {
+  it('close: the energy of motion is found again within 0.01 %, worst of 500', () => {
     let worst = 0;
-    let stops = 0;
     fc.assert(
-      fc.property(anyFullStop, (stop) => {
-        const summary = fullStop(stop, march);
-        const lost = Math.abs(lostInBooks(summary));
-        if (summary.cameToRest) stops += 1;
+      fc.property(anyBriskFullStop, (stop) => {
+        const lost = Math.abs(lostInBooks(fullStop(stop, march)));
         worst = Math.max(worst, lost);
         expect(lost).toBeLessThan(1e-4);
       }),
-      { numRuns: 1000, endOnFailure: true },
+      runs,
     );
-    console.info(
-      `energy closure, worst of 1,000 stops (${stops} of them to rest): ${(100 * worst).toFixed(5)} %`,
-    );
-    expect(stops).toBeGreaterThan(800);
+    console.info(`energy closure, worst of 500 stops: ${(100 * worst).toFixed(5)} %`);
   });
 
   it('start from the energy of car, wheels and driveline', () => {
@@ -151,7 +143,7 @@ describe('a full stop', () => {
         if (cameToRest) expect(Math.abs(march.speed)).toBeLessThan(1e-9);
         else expect(march.speed).toBeGreaterThan(0);
         for (let wheel = 0; wheel < 4; wheel += 1)
-          expect(march.state[place.wheel + wheel]).toBeGreaterThanOrEqual(0);
+          expect(march.dynamics.wheels.each[wheel]!.turning).toBeGreaterThanOrEqual(0);
       }),
       runs,
     );

@@ -4,7 +4,6 @@ import type { StopLimit } from '../stop/stop-limit.ts';
 import type { FullLedger } from './full-ledger.ts';
 import { FullMarch } from './full-march.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { place } from './state-places.ts';
 
 export interface FullStopSummary {
   /** m from the first touch of the pedal to rest; Infinity where the car does not come to rest. */
@@ -86,8 +85,8 @@ export function fullStop(input: FullStopInput, march: FullMarch = fullStopWorksp
  */
 export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullStopSummary {
   const { cameToRest, notes, controller, heat, books } = march;
-  const { wheels } = march.dynamics;
-  const driven = march.state[place.distance]!;
+  const { car, wheels } = march.dynamics;
+  const driven = car.distance;
   const distance = cameToRest ? driven : Infinity;
   const meanDeceleration = (input.speed * input.speed) / (2 * distance);
   return {

@@ -4,7 +4,6 @@ import { usualDriverShare } from '../stop/stop-input.ts';
 import { usualAntilockControl } from './antilock-control.ts';
 import type { AntilockController } from './antilock-controller.ts';
 import type { FullStopInput } from './full-stop-input.ts';
-import { place } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
 import type { WheelHeat } from './wheel-heat.ts';
 
@@ -18,7 +17,6 @@ const firmPush = 150;
  * @param dynamics - the equations to fill
  * @param controller - the antilock to fill
  * @param heat - the rotors to warm
- * @param state - the state to set to the first touch
  * @returns s, the period of the control
  * @throws OutOfRangeError where an input cannot be
  * Source: [geometry]
@@ -28,7 +26,6 @@ export function loadFullStop(
   dynamics: StopDynamics,
   controller: AntilockController,
   heat: WheelHeat,
-  state: Float64Array,
 ): number {
   const { setUp, road, speed } = input;
   const control = input.antilockControl ?? usualAntilockControl;
@@ -37,8 +34,8 @@ export function loadFullStop(
   loadFoot(input, dynamics, control.dumpTime);
   loadDriver(input, dynamics);
   heat.take(input, dynamics);
-  roll(dynamics, state, speed);
-  controller.take(setUp.antilock, control, state);
+  roll(dynamics, speed);
+  controller.take(setUp.antilock, control, dynamics.wheels);
   return control.samplePeriod;
 }
 
@@ -74,18 +71,15 @@ function loadDriver({ setUp, driverShare, lockedWheels }: FullStopInput, { drive
 }
 
 /** The car rolling freely; driven wheels slip by what the engine holds back. */
-function roll({ wheels, body }: StopDynamics, state: Float64Array, speed: number): void {
-  state.fill(0);
-  state[place.speed] = speed;
-  for (let wheel = 0; wheel < 4; wheel += 1) {
-    const load = (wheel < 2 ? body.frontStill : body.rearStill) * wheels.each[wheel]!.loadShare;
-    const peak = wheels.peakOf(wheel, load, speed);
-    const curve = wheel < 2 ? wheels.frontCurve : wheels.rearCurve;
-    const radius = wheels.each[wheel]!.radius;
-    const drag = wheels.each[wheel]!.engineDrag;
-    const stiffness = peak * curve.stiffness;
-    const slip = stiffness > 0 ? Math.min(0.02, drag / (radius * stiffness)) : 0;
-    state[place.slip + wheel] = slip;
-    state[place.wheel + wheel] = (speed * (1 - slip)) / radius;
+function roll({ car, wheels, body }: StopDynamics, speed: number): void {
+  car.open(speed);
+  for (let at = 0; at < 4; at += 1) {
+    const wheel = wheels.each[at]!;
+    const load = (at < 2 ? body.frontStill : body.rearStill) * wheel.loadShare;
+    const stiffness = wheels.peakOf(at, load, speed) * wheel.curve.stiffness;
+    wheel.startRolling(
+      speed,
+      stiffness > 0 ? Math.min(0.02, wheel.engineDrag / (wheel.radius * stiffness)) : 0,
+    );
   }
 }

@@ -1,49 +1,30 @@
-import { instant } from './instant.ts';
-import { stateSize } from './state-places.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
 
 /**
- * One step of the classical fourth-order Runge-Kutta scheme.
+ * Tries one step of the classical fourth-order Runge-Kutta scheme from the last node, stage by stage; leaves where it ends
+ * in the tried fields of the car and its wheels.
  *
- * Equation: y_1 = y_0 + h (k_1 + 2 k_2 + 2 k_3 + k_4) / 6.
+ * Equation: y_1 = y_0 + h (k_1 + 2 k_2 + 2 k_3 + k_4) / 6. Each k is added to the sum as soon as it is known.
  *
- * Allocates nothing after it is made.
+ * Allocates nothing.
+ *
+ * @param dynamics - the equations, standing at a node with the slopes there taken
+ * @param duration - h, s
  * Source: [runge-kutta]
  */
-export class RungeKuttaStep {
-  /** Slopes at the start; to be filled by the caller before `take`. */
-  readonly first = new Float64Array(stateSize);
-  readonly #second = new Float64Array(stateSize);
-  readonly #third = new Float64Array(stateSize);
-  readonly #fourth = new Float64Array(stateSize);
-  readonly #between = new Float64Array(stateSize);
-
-  /** Writes the state a `duration`, s, after `state` at `time`, s, into `after`. */
-  take(
-    dynamics: StopDynamics,
-    time: number,
-    duration: number,
-    state: Float64Array,
-    after: Float64Array,
-  ): void {
-    const first = this.first;
-    const second = this.#second;
-    const third = this.#third;
-    const fourth = this.#fourth;
-    const between = this.#between;
-    const { now } = dynamics;
-    const half = 0.5 * duration;
-    now[instant.time] = time + half;
-    for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + half * first[i]!;
-    dynamics.slopes(between, second);
-    for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + half * second[i]!;
-    dynamics.slopes(between, third);
-    now[instant.time] = time + duration;
-    for (let i = 0; i < stateSize; i += 1) between[i] = state[i]! + duration * third[i]!;
-    dynamics.slopes(between, fourth);
-    const sixth = duration / 6;
-    for (let i = 0; i < stateSize; i += 1) {
-      after[i] = state[i]! + sixth * (first[i]! + 2 * (second[i]! + third[i]!) + fourth[i]!);
-    }
-  }
+export function rungeKuttaStep(dynamics: StopDynamics, duration: number): void {
+  const { car } = dynamics;
+  const { each } = dynamics.wheels;
+  car.openStep();
+  for (let at = 0; at < 4; at += 1) each[at]!.openStep();
+  car.ahead = 0.5 * duration;
+  car.weight = 2;
+  dynamics.slopes();
+  dynamics.slopes();
+  car.ahead = duration;
+  car.weight = 1;
+  dynamics.slopes();
+  const sixth = duration / 6;
+  car.closeStep(sixth);
+  for (let at = 0; at < 4; at += 1) each[at]!.closeStep(sixth);
 }

@@ -61,7 +61,7 @@ export class SlipForceTable {
   at(slip: number): number {
     const size = Math.abs(slip);
     const place = size < 1 ? pieces * size : pieces;
-    const piece = place | 0;
+    const piece = (place | 0) & 511;
     const t = place - piece;
     const { nodes } = this;
     const at = 4 * piece;

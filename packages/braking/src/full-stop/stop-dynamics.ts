@@ -1,21 +1,9 @@
 import { BodyFigures } from './body-figures.ts';
+import { CarMotion } from './car-motion.ts';
 import { FootCommand } from './foot-command.ts';
 import { HydraulicLines } from './hydraulic-lines.ts';
-import { instant, instantSize } from './instant.ts';
 import { LimitDriver } from './limit-driver.ts';
-import { peakAt } from './peak-at.ts';
-import { place } from './state-places.ts';
 import { WheelFigures } from './wheel-figures.ts';
-
-// Bound here once: a name of another module is looked up at every use.
-const { pitch, pitchRate, master, foot: footAt, wheel: wheelAt, slip: slipAt, pressure: pressureAt } = place;
-const {
-  time: timeAt,
-  asked: askedAt,
-  air: airAt,
-  rolling: rollingAt,
-  deceleration: decelerationAt,
-} = instant;
 
 /**
  * How the state of a full stop changes: the right-hand side of its differential equations, and the forces behind it.
@@ -28,20 +16,19 @@ const {
  */
 export class StopDynamics {
   readonly body = new BodyFigures();
+  readonly car = new CarMotion();
   readonly wheels = new WheelFigures();
   readonly lines = new HydraulicLines();
   readonly foot = new FootCommand();
   readonly driver = new LimitDriver();
   /** s, when the friction of the pads was looked up. */
   frictionTime = 0;
-  /** What holds for the whole car where the slopes were last taken; see `instant`. */
-  readonly now = new Float64Array(instantSize);
   /** Whether a driver has cut back what the foot asked. */
   driverHolds = false;
 
   /** m/s² of the center of gravity where the slopes were last taken, positive while slowing. */
   get deceleration(): number {
-    return this.now[instant.deceleration]!;
+    return this.car.deceleration;
   }
 
   /** N m by which unequal forces turn the car, nose to the left positive. */
@@ -52,11 +39,11 @@ export class StopDynamics {
     return front + wheels.rearHalfTrack * (each[2].force - each[3].force);
   }
 
-  /** N on one wheel in a state. */
-  loadOn(wheel: number, state: Float64Array): number {
-    const { body } = this;
-    const speed = this.wheelSpeed(state);
-    const moved = body.transfer * (state[pitch]! + body.pitchLead * state[pitchRate]!);
+  /** N on one wheel at the last node. */
+  loadOn(wheel: number): number {
+    const { body, car } = this;
+    const speed = this.wheelSpeed();
+    const moved = body.transfer * (car.pitch + body.pitchLead * car.pitching);
     const front = body.frontStill - body.frontLift * speed * speed + moved;
     const rear = body.rearStill - body.rearLift * speed * speed - moved;
     const whole = front + rear;
@@ -81,28 +68,42 @@ export class StopDynamics {
     return quickest;
   }
 
-  /** m/s of the wheels. */
-  wheelSpeed(state: Float64Array): number {
-    return state[0]! - this.body.pitchCarry * state[pitchRate]!;
+  /** m/s of the wheels at the last node. */
+  wheelSpeed(): number {
+    return this.car.speed - this.body.pitchCarry * this.car.pitching;
+  }
+
+  /** m/s of the wheels at the end of the step that was last tried. */
+  triedWheelSpeed(): number {
+    return this.car.triedSpeed - this.body.pitchCarry * this.car.triedPitching;
+  }
+
+  /** Takes the slopes at the last node. */
+  settle(): void {
+    this.car.ahead = 0;
+    this.car.weight = 0;
+    this.slopes();
   }
 
   /**
-   * Writes what each figure of `state` gains a second, at the time in `now`, into `slopes`.
+   * Takes the slopes at a stage of a step, `ahead` of the last node along the slopes that were taken last, and adds them to
+   * the step's sums by the stage's `weight`; see `CarMotion`.
    *
-   * One long function, and the only one: numbers handed between functions that are too long to be merged are put into
-   * boxes, which costs more than the physics.
+   * One long function: numbers handed between functions that are not merged are put into boxes, which costs more than the
+   * physics, and only so much is merged into one.
    */
-  slopes(state: Float64Array, slopes: Float64Array): void {
-    const { body, now, lines } = this;
-    const { each } = this.wheels;
-    const time = now[timeAt]!;
+  slopes(): void {
+    const { body, car, lines, wheels, foot } = this;
+    const { each } = wheels;
+    const { ahead, weight } = car;
+    const time = car.time + ahead;
 
     // The car: speed of its wheels, loads of its axles.
-    const pitching = state[pitchRate]!;
-    const speed = state[0]! - body.pitchCarry * pitching;
+    const pitch = car.pitch + ahead * car.pitchRate;
+    const pitching = car.pitching + ahead * car.pitchingRate;
+    const speed = car.speed + ahead * car.speedRate - body.pitchCarry * pitching;
     const squared = speed * speed;
-    const size = Math.abs(speed);
-    const moved = body.transfer * (state[pitch]! + body.pitchLead * pitching);
+    const moved = body.transfer * (pitch + body.pitchLead * pitching);
     let front = body.frontStill - body.frontLift * squared + moved;
     let rear = body.rearStill - body.rearLift * squared - moved;
     if (rear < 0) {
@@ -112,48 +113,30 @@ export class StopDynamics {
       rear += front;
       front = 0;
     }
-
-    // The water, where there is any.
-    const { areWet, frontWater, rearWater } = this.wheels;
-    const frontGrip = areWet ? frontWater.factorAt(size) : 1;
-    const rearGrip = areWet ? rearWater.factorAt(size) : 1;
+    if (wheels.areWet) wheels.meetWater(speed);
 
     // The lines: what the foot asks, what the master cylinder has.
-    const { foot } = this;
-    const pressing = foot.seeks ? state[footAt]! : foot.forceAt(time);
-    now[askedAt] = foot.pressureFor(pressing);
-    if (this.driver.acts) this.#holdBack(state, speed, front, rear);
-    const asked = now[askedAt]!;
-    const follows = lines.boosterQuickness > 0;
-    slopes[master] = follows ? (asked - state[master]!) * lines.boosterQuickness : 0;
-    const frontLine = follows ? state[master]! : asked;
+    if (time >= foot.heldFrom) car.asked = foot.heldPressure;
+    else this.#ask(time);
+    if (this.driver.acts) this.#holdBack(time, speed, pitch, front, rear);
+    const { asked } = car;
+    const { boosterQuickness } = lines;
+    const master = car.master + ahead * car.masterRate;
+    const masterRate = (asked - master) * boosterQuickness;
+    const frontLine = boosterQuickness > 0 ? master : asked;
     const rearLine = lines.rear.rearAt(frontLine);
 
-    // The wheels: force, torque, turning, slip and pressure of each.
+    // The wheels, an axle at a time: one call alone, so that it is merged.
     const since = time - this.frictionTime;
+    let load = front;
+    let line = frontLine;
     let tires = 0;
     for (let at = 0; at < 4; at += 1) {
-      const wheel = each[at]!;
-      const isFront = at < 2;
-      const slip = state[slipAt + at]!;
-      const turning = state[wheelAt + at]!;
-      const pressure = state[pressureAt + at]!;
-      const { radius } = wheel;
-      const peak =
-        peakAt(wheel, (isFront ? front : rear) * wheel.loadShare) * (isFront ? frontGrip : rearGrip);
-      const force = peak * wheel.curve.at(slip);
-      const above = pressure - wheel.pushOut;
-      const friction = wheel.friction + wheel.frictionRate * since;
-      const torque = above > 0 ? wheel.gain * friction * above : 0;
-      const net = radius * force - torque - wheel.engineDrag;
-      const rate = (isFront ? frontLine : rearLine) * wheel.fromLine - pressure * wheel.fromOwn;
-      slopes[wheelAt + at] = turning > 0 || net > 0 ? net * wheel.perInertia : 0;
-      slopes[slipAt + at] = (speed - radius * turning - size * slip) * wheel.perRelaxation;
-      const { mostRate } = wheel;
-      slopes[pressureAt + at] = rate < mostRate ? rate : mostRate;
-      wheel.force = force;
-      wheel.torque = torque;
-      tires += force;
+      if (at === 2) {
+        load = rear;
+        line = rearLine;
+      }
+      tires += each[at]!.roll(ahead, weight, speed, load, line, since);
     }
 
     // The motion: every force along the road slows the car and pitches it.
@@ -161,37 +144,56 @@ export class StopDynamics {
     const rolling = body.rolling * (front + rear);
     const along = tires + rolling + air;
     const deceleration = (along + body.climb) * body.perMass;
-    now[airAt] = air;
-    now[rollingAt] = rolling;
-    now[decelerationAt] = deceleration;
-    slopes[0] = -deceleration;
-    slopes[1] = speed;
-    slopes[pitch] = pitching;
-    slopes[pitchRate] =
-      body.pitchRate *
-      (body.pitchRate * (along * body.perMass - state[pitch]!) - 2 * body.pitchDamping * pitching);
-    slopes[footAt] = foot.seeks ? foot.forceRate(time, state[footAt]!, deceleration) : 0;
+    const pitchingRate =
+      body.pitchRate * (body.pitchRate * (along * body.perMass - pitch) - 2 * body.pitchDamping * pitching);
+    car.air = air;
+    car.rolling = rolling;
+    car.deceleration = deceleration;
+    car.speedRate = -deceleration;
+    car.distanceRate = speed;
+    car.pitchRate = pitching;
+    car.pitchingRate = pitchingRate;
+    car.masterRate = masterRate;
+    car.speedSum -= weight * deceleration;
+    car.distanceSum += weight * speed;
+    car.pitchSum += weight * pitching;
+    car.pitchingSum += weight * pitchingRate;
+    car.masterSum += weight * masterRate;
+    if (foot.seeks) this.#seek(time);
   }
 
-  /** Cuts back what the foot asks to what a driver at the limit would ask, at m/s and with N on each axle. */
-  #holdBack(state: Float64Array, speed: number, front: number, rear: number): void {
-    const { driver, wheels, lines, now } = this;
-    const since = now[timeAt]! - this.frictionTime;
-    const slowing = state[pitch]!;
-    const asked = now[askedAt]!;
+  /** Sets what the foot asks at a time, s. */
+  #ask(time: number): void {
+    const { foot, car } = this;
+    const force = foot.seeks ? car.foot + car.ahead * car.footRate : foot.forceAt(time);
+    car.asked = foot.pressureFor(force);
+  }
+
+  /** Lets a seeking foot press more or less, at a time, s. */
+  #seek(time: number): void {
+    const { foot, car } = this;
+    car.footRate = foot.forceRate(time, car.foot + car.ahead * car.footRate, car.deceleration);
+    car.footSum += car.weight * car.footRate;
+  }
+
+  /** Cuts back what the foot asks to what a driver at the limit would ask, at s, m/s, m/s² and with N on each axle. */
+  #holdBack(time: number, speed: number, slowing: number, front: number, rear: number): void {
+    const { driver, wheels, lines, car } = this;
+    const since = time - this.frictionTime;
+    const { asked, ahead } = car;
     let least = asked;
     for (let at = 0; at < 4; at += 1) {
       const wheel = wheels.each[at]!;
       const isFront = at < 2;
       const friction = wheel.friction + wheel.frictionRate * since;
       const peak = wheels.peakOf(at, (isFront ? front : rear) * wheel.loadShare, Math.abs(speed));
-      const slip = state[slipAt + at]!;
+      const slip = wheel.slip + ahead * wheel.slipRate;
       const allowed = driver.allowed(wheel, isFront, lines.rear, peak, friction, slip, slowing);
       if (allowed >= least) continue;
       least = allowed;
       driver.holdsFront = isFront;
     }
     this.driverHolds = least < asked;
-    now[askedAt] = least;
+    car.asked = least;
   }
 }

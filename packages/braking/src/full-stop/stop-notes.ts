@@ -1,5 +1,4 @@
 import type { StopLimit } from '../stop/stop-limit.ts';
-import { place } from './state-places.ts';
 import type { FullMarch } from './full-march.ts';
 
 /** The limits in the order of their places. */
@@ -36,21 +35,17 @@ export class StopNotes {
   }
 
   /** Notes the step that has just been taken, from a speed, m/s, and a place, m. */
-  note(
-    { dynamics, controller, state, speed }: FullMarch,
-    before: number,
-    from: number,
-    duration: number,
-  ): void {
+  note({ dynamics, controller, speed }: FullMarch, before: number, from: number, duration: number): void {
     if (dynamics.deceleration > this.peakDeceleration) this.peakDeceleration = dynamics.deceleration;
-    const to = state[place.distance]!;
+    const { each } = dynamics.wheels;
+    const to = dynamics.car.distance;
     if (before > this.#high && speed <= this.#high)
       this.distanceAtHigh = at(this.#high, before, speed, from, duration);
     if (before > this.#low && speed <= this.#low)
       this.distanceAtLow = at(this.#low, before, speed, from, duration);
     const driven = to - from;
-    const frontStands = state[place.wheel]! <= 0 || state[place.wheel + 1]! <= 0;
-    const rearStands = state[place.wheel + 2]! <= 0 || state[place.wheel + 3]! <= 0;
+    const frontStands = each[0].turning <= 0 || each[1].turning <= 0;
+    const rearStands = each[2].turning <= 0 || each[3].turning <= 0;
     if (frontStands) this.frontSlide += driven;
     if (rearStands) this.rearSlide += driven;
     if (this.#limit === 0 && (frontStands || rearStands)) this.#limit = frontStands ? 2 : 3;

@@ -6,7 +6,6 @@ import type { SetUp } from '../set-up/set-up.ts';
 import type { Tire } from '../set-up/tire.ts';
 import { tirePeakForce } from '../tire/tire-peak-force.ts';
 import { WaterGrip } from '../tire/water-grip.ts';
-import { peakAt } from './peak-at.ts';
 import { SlipForceTable } from './slip-force-table.ts';
 import { Wheel } from './wheel.ts';
 
@@ -70,12 +69,20 @@ export class WheelFigures {
     this.rearCurve.take(rearTire);
     this.frontWater.take(frontTire, road, topSpeed);
     this.rearWater.take(rearTire, road, topSpeed);
+    this.meetWater(0);
+  }
+
+  /** Looks up what water leaves of the tires' peaks at a speed, m/s. */
+  meetWater(speed: number): void {
+    const size = Math.abs(speed);
+    this.each[0].grip = this.each[1].grip = this.frontWater.factorAt(size);
+    this.each[2].grip = this.each[3].grip = this.rearWater.factorAt(size);
   }
 
   /** N that the tire of a wheel could give at a load, N, and a speed, m/s. */
   peakOf(at: number, load: number, speed: number): number {
     const water = at < 2 ? this.frontWater : this.rearWater;
-    return peakAt(this.each[at]!, load) * water.factorAt(speed);
+    return this.each[at]!.peakAt(load) * water.factorAt(speed);
   }
 
   #takeAxle(first: number, { brake, tire, inertia, engineDrag, leftLoadShare, road }: AxleFigures): void {
@@ -95,10 +102,7 @@ export class WheelFigures {
       wheel.gain = gain;
       wheel.pushOut = pushOutPressure;
       wheel.engineDrag = engineDrag;
-      wheel.peakScale = scale;
-      wheel.peakExponent = exponent;
-      wheel.perAnchor = 1e9;
-      wheel.anchorPeak = 0;
+      wheel.takePeak(scale, exponent);
     }
   }
 }

@@ -7,7 +7,6 @@ import { RotorState } from '../heat/rotor-state.ts';
 import type { RotorStep } from '../heat/rotor-step.ts';
 import type { AxleBrake } from '../set-up/axle-brake.ts';
 import type { Pad } from '../set-up/pad.ts';
-import type { FullBooks } from './full-ledger.ts';
 import type { FullStopInput } from './full-stop-input.ts';
 import type { StopDynamics } from './stop-dynamics.ts';
 
@@ -94,12 +93,12 @@ export class WheelHeat {
   }
 
   /** Gives the rotors the heat of `span` seconds that end at `time`, s, and sets the friction of the time after it. */
-  look(dynamics: StopDynamics, books: FullBooks, time: number, span: number): void {
+  look(dynamics: StopDynamics, time: number, span: number): void {
     for (let wheel = 0; wheel < 4; wheel += 1) {
       const rotor = this.rotors[wheel]!;
       const step = wheel < 2 ? this.#front : this.#rear;
       const before = rotor.interfaceTemperature;
-      const made = books.brakeHeat(wheel);
+      const made = dynamics.wheels.each[wheel]!.brakeWork;
       const flux = (this.shares[wheel]! * (made - this.#given[wheel]!)) / (2 * rotor.sweptArea * span);
       this.#given[wheel] = made;
       step.duration = span;

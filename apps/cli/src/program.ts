@@ -57,7 +57,9 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
 
   program
     .command('predict <job>')
-    .description('say what each set-up of a job would do, and how sure that is')
+    .description(
+      'say what each set-up of a job would do to the stop, the pedal, the lock order and the heat, and how sure that is',
+    )
     .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
     .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
     .option(
@@ -82,7 +84,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
   program
     .command('simulate <job>')
     .description(
-      'stop each set-up with all four wheels turning: slip, pitch, pressures, a control that cycles',
+      'go through the stop wheel by wheel: when a wheel locks, what ABS does, where the energy goes. To compare kits use predict; use this for ABS, a locked wheel, or to check predict',
     )
     .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
     .option('--pedal-force <force>', 'force of the foot, or the most that it gives, e.g. "90 lbf"')
@@ -100,7 +102,13 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     .option('--assumed', 'list every assumed value with its reason')
     .addOption(units())
     .addOption(json())
-    .addHelpText('after', example('standstill simulate examples/hill-climb-coupe --set-up as-found'))
+    .addHelpText(
+      'after',
+      example(
+        'standstill simulate examples/hill-climb-coupe --set-up as-found',
+        'standstill simulate examples/hill-climb-coupe --set-up as-found --locked-wheels',
+      ),
+    )
     .action(async (job: string, options: SimulateJobOptions) =>
       end(await (await import('./commands/simulate-job.ts')).simulateJob(job, options, terminal)),
     );
@@ -132,15 +140,10 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       'say what gets too hot first in a schedule of stops, how the brakes fade, and whether fluid boils',
     )
     .addOption(
-      new Option('--schedule <name>', 'what is driven (default: stops, as the job repeats them)').choices([
-        'stops',
-        'burnish',
-        'heating-snubs',
-        'hot-stops',
-        'descent',
-        'bed-in',
-        'laps',
-      ]),
+      new Option(
+        '--schedule <name>',
+        'what is driven (default: stops, as the job repeats them); burnish, heating-snubs and hot-stops are those of FMVSS 135',
+      ).choices(['stops', 'burnish', 'heating-snubs', 'hot-stops', 'descent', 'bed-in', 'laps']),
     )
     .option('--speed <speed>', 'speed of the stops or of the descent, e.g. "60 mph"')
     .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
@@ -159,7 +162,13 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     .option('--assumed', 'list every assumed value with its reason')
     .addOption(units())
     .addOption(json())
-    .addHelpText('after', example('standstill heat examples/hill-climb-coupe --count 20 --interval "45 s"'))
+    .addHelpText(
+      'after',
+      example(
+        'standstill heat examples/hill-climb-coupe --count 20 --interval "45 s"',
+        'standstill heat examples/hill-climb-coupe --schedule descent --drop "2000 ft" --grade "8 %"',
+      ),
+    )
     .action(async (job: string, options: HeatOfJobOptions) =>
       end(await (await import('./commands/heat-of-job.ts')).heatOfJob(job, options, terminal)),
     );
@@ -170,7 +179,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       'say where the travel of the pedal goes, what a lost circuit leaves, and what a measured pedal tells',
     )
     .option('--set-up <id>', 'the set-up (default: the car as found)')
-    .option('--force <force>', 'force of the foot, e.g. "90 lbf"')
+    .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
     .option('--deceleration <deceleration>', 'deceleration to give the firmness at, e.g. "0.5 g"')
     .option(
       '--measured <points>',
@@ -199,7 +208,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
   program
     .command('balance <job>')
     .description('say which axle locks first, as tested and laden, and what the parking brake holds')
-    .option('--speed <speed>', 'speed whose lift is looked at, e.g. "60 mph"')
+    .option('--speed <speed>', 'speed at which lift of the body counts, e.g. "60 mph"')
     .option(
       '--set-up <id>',
       'only this set-up; repeat for more, the first is what the others are set against',
@@ -297,8 +306,8 @@ function sampling(): Option {
   return new Option('--sampling <how>', 'how the draws are spread').choices(['latin-hypercube', 'sobol']);
 }
 
-function example(line: string): string {
-  return `\nExample:\n  ${line}`;
+function example(...lines: readonly string[]): string {
+  return `\nExample:\n${lines.map((line) => `  ${line}`).join('\n')}`;
 }
 
 function collect(value: string, earlier: readonly string[] = []): readonly string[] {

@@ -22,7 +22,7 @@ import { requireSetUp } from './predict-job.ts';
 
 export interface PedalOfJobOptions {
   readonly setUp?: string;
-  readonly force?: string;
+  readonly pedalForce?: string;
   readonly deceleration?: string;
   readonly measured?: string;
   readonly engine?: 'running' | 'off';
@@ -41,7 +41,7 @@ export async function pedalOfJob(
 ): Promise<ExitCode> {
   const known = knownOptions({
     setUp: options.setUp,
-    pedalForce: readQuantityOption('--force', options.force, 'force'),
+    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, 'force'),
     deceleration: readQuantityOption('--deceleration', options.deceleration, 'acceleration'),
     draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
     seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),

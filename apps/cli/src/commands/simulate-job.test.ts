@@ -14,7 +14,12 @@ describe('simulate', () => {
     const report = simulationReport.parse(JSON.parse(run('simulate', demo, ...few, '--json').out));
     expect(unbroken(out.split('\n\n')[0] ?? '')).toBe(unbroken(report.sentence));
     expect(tooWide(out)).toEqual([]);
-    for (const words of ['Stopping distance', 'By the quick stop', 'draw by draw', 'Where the energy went'])
+    for (const words of [
+      'Stopping distance',
+      'by the quick stop of predict',
+      '(minus is shorter)',
+      'Where the energy went',
+    ])
       expect(out).toContain(words);
   });
 

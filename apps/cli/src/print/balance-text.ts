@@ -2,11 +2,12 @@ import { fromUnit, type UnitSystem } from '@standstill/units';
 import type { BalanceReport, BalanceState, Estimate, SetUpBalance } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
+import { intervalWords } from './interval-words.ts';
 import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
 
-/** A balance report for a person: the answer, the yardstick, dangers, a table for each state, parking, what changes. */
+/** A balance report for a person: the answer, dangers, the yardstick, a table for each state, parking, what changes. */
 export function balanceText(
   report: BalanceReport,
   { units, assumed }: { readonly units: UnitSystem; readonly assumed: boolean },
@@ -17,9 +18,9 @@ export function balanceText(
   const { warnings } = report;
   return [
     [colors.bold(report.sentence)],
-    [report.annexSentence],
     warningLines(warnings, ['danger'], colors),
     [conditions(report, print)],
+    [report.annexSentence],
     ...states(report).map((state) => [
       colors.bold(titles[state]),
       stateTable(report, state, print, terminal),
@@ -52,7 +53,7 @@ function states({ setUps }: BalanceReport): readonly State[] {
 
 function conditions({ job, speed_m_s, surface, draws, seed }: BalanceReport, print: QuantityPrinter): string {
   const speed = print.quantity(speed_m_s, 'speed');
-  return `${job}: ${surface} road, at rest and at ${speed}, ABS and EBD taken as failed. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
+  return `${job}: ${surface} road, at rest and at ${speed}, ABS and EBD taken as failed. ${intervalWords(draws, seed)}`;
 }
 
 /** Prints whole percent. */

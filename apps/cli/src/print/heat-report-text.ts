@@ -2,14 +2,21 @@ import type { UnitSystem } from '@standstill/units';
 import type { HeatReport, SetUpHeat } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
+import { intervalWords } from './interval-words.ts';
 import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
 
 /** Most stops in a table; of more, some are left out in the middle. */
 const mostRows = 12;
-/** °C to which temperatures of single stops are printed. */
-const fewDegrees = 5;
+/** °C; temperatures of single stops print whole tens. */
+const fewDegrees = 20;
+/** m; prints whole feet. */
+const wholeFeet = 0.6096;
+/** N; prints whole pounds. */
+const wholePounds = 22;
+/** m/s; prints whole miles an hour. */
+const wholeSpeed = 1.5;
 
 /** Heat for a person: the answer, dangers, a table for each set-up's axles, its stops, other warnings, what was assumed. */
 export function heatReportText(
@@ -37,7 +44,7 @@ function conditions(
   print: QuantityPrinter,
 ): string {
   const foot = print.quantity(pedalForce_N, 'force');
-  return `${job}: ${scheduleText}; a foot has ${foot} where no deceleration is held. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
+  return `${job}: ${scheduleText}; a foot has ${foot} where no deceleration is held. ${intervalWords(draws, seed)}`;
 }
 
 function setUpBlocks(
@@ -78,15 +85,15 @@ function axleTable(setUp: SetUpHeat, print: QuantityPrinter, terminal: Terminal)
   return textTable(
     ['Hottest', 'front', 'rear'],
     [
-      row('Rubbing face of the rotor', 'interface_C'),
+      row('Rotor, rubbing face', 'interface_C'),
       limits('… pads fade at', 'pads', 'limit_C'),
-      ['… draws past it', ...share('pads')],
-      row('Ring of the rotor', 'bulk_C'),
+      ['… passed in so many draws', ...share('pads')],
+      row('Rotor, mean', 'bulk_C'),
       row('Pad, mean', 'pad_C'),
       row('Fluid in the caliper', 'fluid_C'),
       limits('… boils at its age at', 'fluid', 'limit_C'),
       limits('… left to boiling', 'fluid', 'margin_K'),
-      ['… draws in which it boils', ...share('fluid')],
+      ['… boils in so many draws', ...share('fluid')],
     ],
     terminal,
   );
@@ -107,7 +114,9 @@ function otherLines({ fluid, headroom, last }: SetUpHeat, print: QuantityPrinter
     lines.push(`Headroom: ${beyond}${range} such stops before something is too hot${what}.`);
   }
   if (last !== null)
-    lines.push(`Last stop: ${print.estimate(last.shareOfFirst, 'share')} of the first of its kind.`);
+    lines.push(
+      `Bite of the last stop: ${print.estimate(last.shareOfFirst, 'share')} of the first; under 100 % it slows less for the same foot.`,
+    );
   return lines;
 }
 
@@ -119,15 +128,15 @@ function stopTable({ stops }: SetUpHeat, print: QuantityPrinter, terminal: Termi
     stop === null
       ? ['…', '', '', '', '', '', '']
       : [
-          `${stop.stop}: ${print.quantity(stop.from_m_s, 'speed', 0.5)} to ${print.quantity(stop.to_m_s, 'speed', 0.5)}`,
-          print.quantity(stop.distance_m, 'stopping-distance', 0.3),
-          print.quantity(stop.pedalForce_N, 'force', 5),
-          print.quantity(stop.shareOfFirst, 'share', 0.005),
+          `${stop.stop}: ${print.quantity(stop.from_m_s, 'speed', wholeSpeed)} to ${print.quantity(stop.to_m_s, 'speed', wholeSpeed)}`,
+          print.quantity(stop.distance_m, 'stopping-distance', wholeFeet),
+          print.quantity(stop.pedalForce_N, 'force', wholePounds),
+          print.quantity(stop.shareOfFirst, 'share', 0.02),
           temperature(stop.front.interfacePeak_C),
           temperature(stop.rear.interfacePeak_C),
           temperature(Math.max(stop.front.fluidPeak_C, stop.rear.fluidPeak_C)),
         ],
   );
-  const head = ['Stop', 'Distance', 'Foot', 'Of the first', 'Front face', 'Rear face', 'Fluid'];
+  const head = ['Stop', 'Distance', 'Foot', 'Bite', 'Front rotor', 'Rear rotor', 'Fluid'];
   return textTable(head, rows, terminal, 'rows');
 }

@@ -8,7 +8,8 @@ import type {
 } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
-import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
+import { intervalWords } from './interval-words.ts';
+import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
 
@@ -43,7 +44,7 @@ function conditions(
 ): string {
   const speed = print.quantity(speed_m_s, 'speed');
   const force = print.quantity(pedalForce_N, 'force');
-  return `${job}: one stop from ${speed}, foot at ${force}, ${surface} road. Intervals are 95 %, from ${draws} draws (${samplings[sampling]}, seed ${seed}).`;
+  return `${job}: one stop from ${speed}, foot at ${force}, ${surface} road. ${intervalWords(draws, seed, `, ${samplings[sampling]}`)}`;
 }
 
 /** The first set-up's sentence is the answer at the top already. */
@@ -53,20 +54,18 @@ function setUpLines(
   print: QuantityPrinter,
   terminal: Terminal,
 ): string[] {
-  const { sentence, budget, sensitivity, measureNext } = setUp;
+  const { sentence, details, budget, sensitivity, measureNext } = setUp;
   const { ideal_m, total_m, shares } = budget;
   const rows: [string, Estimate][] = [
     ['  Least that these tires allow', ideal_m],
     ...shares.map((share): [string, Estimate] => [`  ${share.title}`, share.distance_m]),
     ['  together', total_m],
   ];
-  const cells = rows.map(([label, distance]) => [
-    label,
-    realMinus(print.estimate(distance, 'stopping-distance')),
-  ]);
+  const cells = rows.map(([label, distance]) => [label, print.estimate(distance, 'stopping-distance')]);
   const head = [`  Where the feet go (from ${budget.draws} draws)`, 'distance'];
   return [
     ...(isFirst ? [] : [terminal.colors.bold(sentence)]),
+    ...(details === '' ? [] : [details]),
     budget.sentence,
     textTable(head, cells, { ...terminal, width: Infinity }),
     ...rangeLines(sensitivity),
@@ -104,7 +103,8 @@ function rangeLines({ numbers }: LimitsReport['setUps'][number]['sensitivity']):
 }
 
 function measureLines(all: readonly MeasureNext[]): string[] {
-  if (all.length === 0) return ['No single measurement would narrow this distance much.'];
+  if (all.length === 0)
+    return ['Nothing is worth measuring for this: no single measurement takes a tenth off the range.'];
   return ['What to measure next, the best first:', ...all.map(({ sentence }) => `  ${sentence}`)];
 }
 

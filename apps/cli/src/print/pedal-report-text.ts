@@ -2,6 +2,7 @@ import type { UnitSystem } from '@standstill/units';
 import type { MeasuredPedal, PedalReport } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
+import { intervalWords } from './interval-words.ts';
 import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
@@ -35,21 +36,28 @@ export function pedalReportText(
 
 function conditions({ job, title, pedalForce_N, draws, seed }: PedalReport, print: QuantityPrinter): string {
   const force = print.quantity(pedalForce_N, 'force');
-  return `${job}: ${title}, foot at ${force}. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
+  return `${job}: ${title}, foot at ${force}. ${intervalWords(draws, seed)}`;
 }
+
+/** 100 km/h, m/s. */
+const referenceSpeed = 100 / 3.6;
+/** m/s; prints whole miles an hour. */
+const wholeSpeed = 1.5;
+/** N; prints whole pounds. */
+const wholePounds = 22;
 
 /** Every fourth point: enough to see the shape. */
 function curveTable({ curve, push }: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
   const rows = curve
     .filter((_, index) => index > 0 && index % 4 === 0)
     .map((point) => [
-      print.quantity(point.pedalForce_N, 'force', 5),
+      print.quantity(point.pedalForce_N, 'force', wholePounds),
       print.estimate(point.travel_m, 'travel'),
       print.estimate(point.frontLinePressure_Pa, 'line-pressure'),
       print.estimate(point.rearLinePressure_Pa, 'line-pressure'),
     ]);
   const share = `Share of the travel used at the end: ${print.estimate(push.travelShare, 'share')}; left at the cylinder: ${print.estimate(push.strokeReserve_m, 'travel')}.`;
-  return `${textTable(['Foot', 'Travel', 'Front line', 'Rear line'], rows, terminal, 'rows')}\n${share}`;
+  return `${textTable(['Foot on the pedal', 'Travel', 'Front line', 'Rear line'], rows, terminal, 'rows')}\n${share}`;
 }
 
 function partsTable({ parts, push }: PedalReport, print: QuantityPrinter, terminal: Terminal): string {
@@ -89,15 +97,21 @@ function failureTable(report: PedalReport, print: QuantityPrinter, terminal: Ter
     ['Front line there', (state) => print.estimate(state.frontLinePressure_Pa, 'line-pressure')],
     ['Rear line there', (state) => print.estimate(state.rearLinePressure_Pa, 'line-pressure')],
     ['Deceleration there', (state) => print.estimate(state.deceleration_m_s2, 'deceleration')],
-    ['From 62 mph (100 km/h)', (state) => print.estimate(state.distanceFrom100_m, 'stopping-distance')],
+    [
+      `From ${print.quantity(referenceSpeed, 'speed', wholeSpeed)}`,
+      (state) => print.estimate(state.distanceFrom100_m, 'stopping-distance'),
+    ],
   ];
   const cells = rows.map(([label, cell]) => [label, ...states.map(([, state]) => cell(state))]);
   return textTable(['', ...states.map(([title]) => title)], cells, terminal);
 }
 
+/** m/s²; prints hundredths of g. */
+const wholeHundredth = 0.2;
+
 function referenceWords({ reference }: PedalReport, print: QuantityPrinter): string {
-  const deceleration = print.quantity(reference.deceleration_m_s2, 'deceleration');
-  return `The reference is ${deceleration} with no more than ${print.quantity(reference.pedalForce_N, 'force')}: ${reference.source}.`;
+  const deceleration = print.quantity(reference.deceleration_m_s2, 'deceleration', wholeHundredth);
+  return `The reference is ${deceleration} with no more than ${print.quantity(reference.pedalForce_N, 'force', wholePounds)}: ${reference.source}.`;
 }
 
 function pushesLines(
@@ -106,8 +120,11 @@ function pushesLines(
   terminal: Terminal,
 ): string[] {
   if (pushesWithoutEngine === null) return [];
-  const rows = pushesWithoutEngine.map(({ push, vacuum_Pa, frontLinePressure_Pa, travel_m }) => [
-    String(push),
+  const shown = untilAlike(pushesWithoutEngine);
+  const isLast = (push: number): boolean =>
+    shown.length < pushesWithoutEngine.length && push === shown.at(-1)?.push;
+  const rows = shown.map(({ push, vacuum_Pa, frontLinePressure_Pa, travel_m }) => [
+    isLast(push) ? `${push} and more` : String(push),
     print.estimate(vacuum_Pa, 'vacuum'),
     print.estimate(frontLinePressure_Pa, 'line-pressure'),
     print.estimate(travel_m, 'travel'),
@@ -121,6 +138,14 @@ function pushesLines(
   return [textTable(head, rows, terminal, 'rows')];
 }
 
+/** Pushes after the first without vacuum are all alike. */
+function untilAlike<Push extends { readonly vacuum_Pa: { readonly high: number } }>(
+  pushes: readonly Push[],
+): readonly Push[] {
+  const last = pushes.findIndex(({ vacuum_Pa }) => vacuum_Pa.high <= 0);
+  return last < 0 ? pushes : pushes.slice(0, last + 1);
+}
+
 function otherLines(report: PedalReport, print: QuantityPrinter): string[] {
   const { knockBack_m, hotFluid, fastPush_m, wornPads, boosterRunOut_N } = report;
   const runOut =
@@ -129,8 +154,8 @@ function otherLines(report: PedalReport, print: QuantityPrinter): string[] {
       : [`The booster has given all it has at ${print.estimate(boosterRunOut_N, 'force')}.`];
   return [
     ...runOut,
-    `First push after a bend (run-out, bearing play, axle float): ${print.estimate(knockBack_m, 'travel')} more travel, an upper bound.`,
-    `Fluid at ${print.quantity(hotFluid.temperature_C, 'temperature')}: ${print.estimate(hotFluid.extraTravel_m, 'travel')} more. A fast push: ${print.estimate(fastPush_m, 'travel')} less.`,
+    `First push after a bend: up to ${print.estimate(knockBack_m, 'travel')} more travel (pads pushed back by run-out, bearing play, axle float).`,
+    `Fluid at ${print.quantity(hotFluid.temperature_C, 'temperature', 5)}: ${print.estimate(hotFluid.extraTravel_m, 'travel')} more travel. A fast push: ${print.estimate(fastPush_m, 'travel')} less.`,
     `From these pads to worn ones the calipers take ${print.estimate(wornPads.demand_m3, 'fluid-volume')}; the reservoir has ${print.estimate(wornPads.reservoir_m3, 'fluid-volume')} between its marks.`,
   ];
 }
@@ -148,7 +173,7 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
   );
   const found = [
     [
-      'Offset',
+      'Travel before the pads bite',
       print.estimate(measured.offset_m, 'travel'),
       print.estimate(measured.expectedOffset_m, 'travel'),
     ],
@@ -158,7 +183,7 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
       print.estimate(measured.expectedAir_m3, 'fluid-volume'),
     ],
     [
-      'Compliance',
+      'Give under pressure',
       print.estimate(measured.compliance_m3_Pa, 'caliper-stretch'),
       print.estimate(measured.expectedCompliance_m3_Pa, 'caliper-stretch'),
     ],
@@ -167,10 +192,10 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
     title,
     print.estimate(prior_m, 'travel'),
     print.estimate(posterior_m, 'travel'),
-    narrowing.toFixed(2),
+    `${Math.round(100 * narrowing)} %`,
     told ? 'yes' : 'no',
   ]);
-  const condition = `Condition number of offset, air and compliance: ${rounded(measured.conditionNumber)} (past 100 hardly told apart); of the parts: ${measured.splitConditionNumber === null ? 'without bound' : rounded(measured.splitConditionNumber)}. Scatter over the stated spreads: ${measured.scatter.toFixed(1)}.`;
+  const condition = `How well the three are told apart (condition number): ${rounded(measured.conditionNumber)}; past 100 hardly. ${splitWords(measured.splitConditionNumber)} The points scatter ${measured.scatter.toFixed(1)} times as much as their stated spread. Below, Range is the width with the points in percent of that by the job.`;
   return [
     [measured.verdict],
     [
@@ -184,13 +209,20 @@ function measuredBlocks(measured: MeasuredPedal, print: QuantityPrinter, termina
     [textTable(['', 'Measured', 'By the parts of the job'], found, terminal, 'rows'), condition],
     [
       textTable(
-        ['Travel at the hardest push', 'By the job', 'With the points', 'Width', 'Told apart'],
+        ['Travel at the hardest push', 'By the job', 'With the points', 'Range', 'Told apart'],
         split,
         terminal,
         'rows',
       ),
     ],
   ];
+}
+
+/** Of single parts. */
+function splitWords(conditionNumber: number | null): string {
+  return conditionNumber === null
+    ? 'Single parts can not be told apart by these points alone.'
+    : `Single parts: ${rounded(conditionNumber)}.`;
 }
 
 function rounded(value: number): string {

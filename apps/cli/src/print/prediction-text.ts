@@ -2,6 +2,7 @@ import { fromUnit, type UnitSystem } from '@standstill/units';
 import type { Estimate, Prediction, SetUpDifference, SetUpPrediction } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
 import { assumedLines, assumedSummary } from './assumed-lines.ts';
+import { intervalWords } from './interval-words.ts';
 import { quantityPrinter, realMinus, type QuantityPrinter } from './quantity-printer.ts';
 import { textTable } from './text-table.ts';
 import { warningLines } from './warning-lines.ts';
@@ -36,7 +37,7 @@ function conditions(
 ): string {
   const speed = print.quantity(speed_m_s, 'speed');
   const force = print.quantity(pedalForce_N, 'force');
-  return `${job}: one stop from ${speed}, foot at ${force}, ${surface} road. Intervals are 95 %, from ${draws} draws (seed ${seed}).`;
+  return `${job}: one stop from ${speed}, foot at ${force}, ${surface} road. ${intervalWords(draws, seed)}`;
 }
 
 /** Prints whole percent. */

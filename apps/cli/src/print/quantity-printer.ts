@@ -35,8 +35,10 @@ export function quantityPrinter(system: UnitSystem): QuantityPrinter {
     quantity: (value, kind, halfWidth) =>
       value === null
         ? '–'
-        : formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: halfWidth }),
-    estimate,
+        : realMinus(
+            formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: halfWidth }),
+          ),
+    estimate: (value, kind) => realMinus(estimate(value, kind)),
     difference: (value, kind) => {
       const text = realMinus(estimate(value, kind));
       return value !== null && value.value > 0 ? `+${text}` : text;

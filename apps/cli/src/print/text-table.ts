@@ -61,7 +61,8 @@ function columnBlocks(
     .slice(1)
     .map((title, column) => {
       const lines = rows.map((row) => `  ${row[0] ?? ''}: ${row[column + 1] ?? ''}`);
-      return [colors.bold(title), ...lines].join('\n');
+      const [what = ''] = head;
+      return [colors.bold(what.trim() === '' ? title : `${what.trim()}: ${title}`), ...lines].join('\n');
     })
     .join('\n\n');
 }

@@ -33,29 +33,29 @@ function yardstickWords(setUps: readonly Judged[]): string {
 }
 
 function verdictWords(states: readonly BalanceState[], say: Speaker): string {
-  const broken = states.flatMap((state) => brokenWords(state, say));
+  const broken = rules.flatMap((rule) => brokenWords(rule, states, say));
   const named = listOf(states.map(({ state }) => stateWords[state]));
-  const verdict =
-    broken.length === 0
-      ? `both rules kept ${named}`
-      : `broken ${broken.length > 1 ? 'are' : 'is'} ${listOf(broken)}`;
+  const verdict = broken.length === 0 ? `both rules kept ${named}` : `broken, ${broken.join('; ')}`;
   return `${verdict}${sureWords(states)}${shortWords(states, say)}`;
 }
 
-function brokenWords({ state, annexFive }: BalanceState, say: Speaker): string[] {
-  const { rearBelowFront, adhesionWithinLimit } = annexFive;
-  const from = (overG: number | null): string =>
-    `from ${say.plain((overG ?? 0) * standardGravity, 'deceleration')} on ${stateWords[state]}`;
-  return [
-    ...(rearBelowFront.kept
-      ? []
-      : [
-          `the rule that the rear uses no more friction than the front, ${from(rearBelowFront.brokenFrom_g)}`,
-        ]),
-    ...(adhesionWithinLimit.kept
-      ? []
-      : [`the least braking rate that the grip has to give, ${from(adhesionWithinLimit.brokenFrom_g)}`]),
-  ];
+const rules = [
+  ['rearBelowFront', 'the rear uses more friction than the front'],
+  ['adhesionWithinLimit', 'the braking rate is less than the grip has to give'],
+] as const;
+
+/** What breaks one rule, and from which deceleration on in each state of load. */
+function brokenWords(
+  [key, what]: (typeof rules)[number],
+  states: readonly BalanceState[],
+  say: Speaker,
+): string[] {
+  const from = states.flatMap(({ state, annexFive }) => {
+    const { kept, brokenFrom_g } = annexFive[key];
+    const start = say.rounded((brokenFrom_g ?? 0) * standardGravity, 'deceleration', 2);
+    return kept ? [] : [`from ${start} on ${stateWords[state]}`];
+  });
+  return from.length === 0 ? [] : [`${what} ${listOf(from)}`];
 }
 
 /** The share of draws that keep both rules in every state looked at: no more than the least of them. */
@@ -65,7 +65,7 @@ function sureWords(states: readonly BalanceState[]): string {
     annexFive.adhesionWithinLimit.keptShare,
   ]);
   const least = Math.min(...shares);
-  return least === 1 ? '' : ` (the worst rule is kept in ${percent(least)} of the draws)`;
+  return least === 1 ? '' : ` (kept in ${percent(least)} of the draws)`;
 }
 
 function shortWords(states: readonly BalanceState[], say: Speaker): string {

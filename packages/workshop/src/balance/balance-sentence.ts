@@ -3,7 +3,7 @@ import type { Warning } from '../results/warning.ts';
 import { listOf } from '../words/list-of.ts';
 import { percent } from '../words/percent.ts';
 import type { Speaker } from '../words/speaker.ts';
-import { lockWords, stateWords } from './lock-words.ts';
+import { firstWords, leastShare, lockWords, stateWords } from './lock-words.ts';
 
 interface BalanceSentenceInput {
   readonly setUps: readonly SetUpBalance[];
@@ -11,15 +11,29 @@ interface BalanceSentenceInput {
   readonly say: Speaker;
 }
 
-/** The answer of the whole report: a rear-first lock before anything else, then who locks first and where. */
+/** The answer of the whole report: a rear-first lock before anything else, then who locks first; of one set-up also where. */
 export function balanceSentence({ setUps, warnings, say }: BalanceSentenceInput): string {
   const [first, ...others] = setUps;
   if (first === undefined) return 'There is no set-up to answer about.';
-  const words = [
-    `${first.title}: ${lockWords(first.states, say)}`,
-    ...others.map(({ title, states }) => `with "${title}" ${lockWords(states, say)}`),
-  ];
-  return `${dangerWords(setUps, warnings)}${words.join('; ')}.`;
+  const words =
+    others.length === 0 ? `${first.title}: ${lockWords(first.states, say)}` : capitalized(orderWords(setUps));
+  return `${dangerWords(setUps, warnings)}${words}.`;
+}
+
+/** `the front wheels lock first with "A" (86 % of the draws) and "B", the REAR wheels with "C"`: what is alike is told once. */
+function orderWords(setUps: readonly SetUpBalance[]): string {
+  const told = new Map<string, string[]>();
+  for (const { title, states } of setUps) {
+    const words = firstWords(states);
+    const share = leastShare(states);
+    const sure = share === 1 ? '' : ` (${percent(share)} of the draws)`;
+    told.set(words, [...(told.get(words) ?? []), `"${title}"${sure}`]);
+  }
+  return [...told].map(([words, titles]) => `${words} with ${listOf(titles)}`).join('; ');
+}
+
+function capitalized(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 function dangerWords(setUps: readonly SetUpBalance[], warnings: readonly Warning[]): string {

@@ -18,7 +18,7 @@ const trifle = 0.005;
 /** What a set-up does to the balance: dangers first, then share of force and match of front and rear. */
 export function balanceVerdict({ reference, changed, states, dangers }: VerdictInput): string {
   const { name, verb } = subjectOf(changed.title, false);
-  const danger = dangers.length > 0 ? 'DANGER: see the warnings; do not drive it like this. ' : '';
+  const danger = dangers.length > 0 ? 'DANGER: do not drive it like this. ' : '';
   const moved = states.filter(({ frontForceShare: { low, high } }) => low < -trifle || high > trifle);
   if (moved.length === 0) return `${danger}${name} ${verb('leave', 'leaves')} the balance as it is.`;
   const words = states.flatMap(({ state, frontForceShare, efficiencyAtLock }) => {
@@ -37,7 +37,7 @@ function points({ low, high }: Estimate): string {
 }
 
 function signed(share: number): string {
-  return `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(1)}`;
+  return `${share < 0 ? '−' : '+'}${Math.round(Math.abs(100 * share))}`;
 }
 
 function matchWords(efficiency: Estimate | null): string {

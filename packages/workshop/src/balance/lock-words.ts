@@ -26,6 +26,27 @@ const axleWords = {
   none: 'none of the wheels',
 } as const;
 
+/** `the front wheels lock first`, or in each state of load where they differ. */
+export function firstWords(states: readonly BalanceState[]): string {
+  const told = states.map(({ state, firstToLock }) => [stateWords[state], lockFirst[firstToLock]] as const);
+  const [first] = told;
+  if (first === undefined) return 'no state of load was looked at';
+  if (told.every(([, words]) => words === first[1])) return first[1];
+  return told.map(([state, words]) => `${state} ${words}`).join(', ');
+}
+
+const lockFirst = {
+  front: 'the front wheels lock first',
+  rear: 'the REAR wheels lock first',
+  both: 'both axles lock at once',
+  none: 'neither axle locks with the strongest foot of 1000 N',
+} as const;
+
+/** How sure the order is: the least of the states. */
+export function leastShare(states: readonly BalanceState[]): number {
+  return Math.min(...states.map(({ firstToLockShare }) => firstToLockShare));
+}
+
 function oneState(state: BalanceState, say: Speaker): string {
   if (state.firstToLock === 'none') return 'neither axle locks with 1000 N';
   const { firstToLock } = state;
@@ -39,8 +60,7 @@ function rangeOf({ lockDeceleration_g }: BalanceState, say: Speaker): string {
   return say.range(low * standardGravity, high * standardGravity, 'deceleration');
 }
 
-/** How sure the order is: the least of the states. */
 function sureWords(states: readonly BalanceState[]): string {
-  const least = Math.min(...states.map(({ firstToLockShare }) => firstToLockShare));
+  const least = leastShare(states);
   return least === 1 ? 'in every draw' : `in ${percent(least)} of the draws`;
 }

@@ -22,8 +22,8 @@ export interface MeasureNextInput {
 
 /** How many measurements are named for one answer. */
 const most = 5;
-/** Share of the width of the interval that a measurement must take off to be named (assumed). */
-const leastShare = 0.02;
+/** Share of the width of the interval that a measurement must take off to be worth an hour of the workshop (assumed). */
+const leastShare = 0.1;
 /** Share of the variance that a number must take part in to be tried at all. */
 const leastTotal = 0.01;
 

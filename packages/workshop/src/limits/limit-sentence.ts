@@ -20,29 +20,31 @@ interface LimitSentenceInput {
   readonly units: UnitSystem;
 }
 
-/** What holds one set-up back, in words that a person can repeat: the limit, the stop, what would and what would not help. */
+/** What holds one set-up back and where it stops, in one sentence that a person can repeat. */
 export function limitSentence(input: LimitSentenceInput): string {
-  const { setUp, limit, speed, pedalForce, units } = input;
+  const { setUp, limit, speed, units } = input;
   const say = speaker(units);
   const range = say.range(setUp.distance_m.low, setUp.distance_m.high, 'stopping-distance');
-  const at = `${say.plain(pedalForce, 'force')} on the pedal`;
-  const stop = setUp.pedalBottoms
-    ? ''
-    : ` It stops from ${say.plain(speed, 'speed')} in ${range} with ${at}.`;
-  return `${setUp.title}: ${holds[limit](input, say)}.${stop}${tiresFrom(input, say)}${heat(input)}`;
+  const stop = setUp.pedalBottoms ? '' : `; it stops from ${say.plain(speed, 'speed')} in ${range}`;
+  return `${setUp.title}: ${holds[limit](input, say)}${stop}.`;
+}
+
+/** What else is to be known of the limit: the pedal force that reaches the tires, and what heat adds; '' where nothing is. */
+export function limitDetails(input: LimitSentenceInput): string {
+  return `${tiresFrom(input, speaker(input.units))}${heat(input)}`.trim();
 }
 
 const holds: Readonly<Record<SetUpLimits['limit'], (input: LimitSentenceInput, say: Speaker) => string>> = {
   'tire grip': ({ tiresLimitShare }) =>
-    `tire grip holds the car back${sureness(tiresLimitShare)}; more brake can not shorten this stop, more grip can`,
+    `tire grip holds the car back${sureness(tiresLimitShare)}: more grip shortens this stop, more brake does not`,
   balance: ({ setUp }) =>
     setUp.balance.firstToLock === 'rear'
       ? 'the balance holds the car back: the rear wheels are the first at their limit'
       : `the balance holds the car back: the ${setUp.balance.firstToLock} wheels are at their limit while the others have grip left`,
   heat: ({ tiresLimitShare }) =>
     `heat holds the car back: hot pads make the brakes too weak for the grip of the tires${sureness(1 - tiresLimitShare)}`,
-  'pedal effort': ({ tiresLimitShare }) =>
-    `pedal effort holds the car back: the brakes, not the tires, are the limit at this force${sureness(1 - tiresLimitShare)}, and a harder push would reach the tires' limit`,
+  'pedal effort': ({ tiresLimitShare, pedalForce }, say) =>
+    `pedal effort holds the car back${sureness(1 - tiresLimitShare)}: a foot of ${say.plain(pedalForce, 'force')} does not reach the tires' limit, a harder push does`,
   'brake torque': ({ tiresLimitShare }, say) =>
     `brake torque holds the car back${sureness(1 - tiresLimitShare)}: not even ${say.plain(strongestFoot, 'force')} on the pedal reaches the tires' limit`,
   'pedal travel': ({ setUp }, say) =>
@@ -55,11 +57,12 @@ function sureness(share: number): string {
 }
 
 /** The pedal force at which the tires become the limit. */
-function tiresFrom({ setUp }: LimitSentenceInput, say: Speaker): string {
+function tiresFrom({ setUp, pedalForce }: LimitSentenceInput, say: Speaker): string {
   const force = setUp.pedalForceAtLimit_N;
   if (force === null) return '';
   const beyond = setUp.limitBeyondFootShare > 0.025 ? ', or is out of reach' : '';
-  return ` The tires become the limit at ${say.range(force.low, force.high, 'force')} on the pedal${beyond}.`;
+  const asked = `the stop is asked at ${say.plain(pedalForce, 'force')}`;
+  return ` The tires become the limit at ${say.range(force.low, force.high, 'force')} on the pedal${beyond}; ${asked}.`;
 }
 
 function heat({ lastOverFirst, setUp }: LimitSentenceInput): string {

@@ -15,7 +15,7 @@ import type { Settled } from '../settle/settle.ts';
 import { budgetIntervals } from './budget-intervals.ts';
 import { differenceSentence } from './difference-sentence.ts';
 import { lastOverFirst, limitOf } from './limit-of.ts';
-import { limitSentence } from './limit-sentence.ts';
+import { limitDetails, limitSentence } from './limit-sentence.ts';
 import { limitsSentence } from './limits-sentence.ts';
 import { partIntervals } from './part-intervals.ts';
 
@@ -113,6 +113,7 @@ function setUpLimits({ job, options, prediction, found, advice, drawn }: View, i
     id: setUp.id,
     title: setUp.title,
     sentence: limitSentence(told),
+    details: limitDetails(told),
     limit,
     tiresLimitShare,
     distance_m: setUp.distance_m,

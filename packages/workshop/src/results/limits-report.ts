@@ -53,6 +53,8 @@ export const setUpLimits = z.strictObject({
   title: z.string(),
   /** What holds the car back, first. */
   sentence: z.string(),
+  /** What else is to be known of it: the force at the tires' limit, what heat adds; may be empty. */
+  details: z.string(),
   limit: z.enum(['tire grip', 'brake torque', 'pedal effort', 'pedal travel', 'balance', 'heat']),
   /** Share of the draws in which the tires are the limit of one stop, 0 to 1. */
   tiresLimitShare: z.number(),
@@ -87,7 +89,7 @@ export const limitsDifference = z.strictObject({
 export const limitsReport = z.strictObject({
   kind: z.literal('limits-report'),
   version: z.literal(1),
-  /** What holds the car back now, and what to measure next. */
+  /** Dangers, and what holds the car back now. */
   sentence: z.string(),
   job: z.string(),
   speed_m_s: z.number(),

@@ -5,6 +5,7 @@ import type { DrawSampling } from '../draws/draw-sampling.ts';
 import { intervalOf } from '../draws/interval-of.ts';
 import type { Job } from '../job/job.ts';
 import { CannotStopError } from '../predict/cannot-stop-error.ts';
+import { dangerWords } from '../predict/danger-words.ts';
 import { predict } from '../predict/predict.ts';
 import type { PredictOptions } from '../predict/predict.ts';
 import type { Prediction } from '../results/prediction.ts';
@@ -60,7 +61,10 @@ export function simulate(job: Job, options: SimulateOptions = {}): SimulationRep
   return {
     kind: 'simulation-report',
     version: 1,
-    sentence: [...dangers(warnings), ...setUps.slice(0, 1).map(({ sentence }) => sentence)].join(' '),
+    sentence: [
+      ...dangerWords({ warnings, setUps: prediction.setUps }),
+      ...setUps.slice(0, 1).map(({ sentence }) => sentence),
+    ].join(' '),
     job: job.title,
     speed_m_s: prediction.speed_m_s,
     pedalForce_N: prediction.pedalForce_N,
@@ -152,13 +156,6 @@ function differenceOf(
   const differences = after.map((distance, row) => distance - (before[row] ?? Number.NaN));
   const value = changed.distance_m.value - reference.distance_m.value;
   return { setUp: changed.id, reference: reference.id, distance_m: intervalOf(value, differences) };
-}
-
-/** Nothing dangerous stands behind the answer: the first sentence of each, whose whole is among the warnings. */
-function dangers(warnings: readonly Warning[]): string[] {
-  return warnings
-    .filter(({ severity }) => severity === 'danger')
-    .map(({ message }) => /^.*?\.(?=\s|$)/u.exec(message)?.[0] ?? message);
 }
 
 function simulationNotes(job: Job, setUpIds: readonly string[]): Warning[] {

@@ -34,10 +34,17 @@ export function speaker(system: UnitSystem): Speaker {
     central: ({ value, low, high }, kind) =>
       formatQuantity(value, unitOf(kind), quantityKinds[kind].dimension, { interval: (high - low) / 2 }),
     range: (low, high, kind) =>
-      formatRange(
-        { low: Math.min(low, high), high: Math.max(low, high) },
-        unitOf(kind),
-        quantityKinds[kind].dimension,
+      realMinus(
+        formatRange(
+          { low: Math.min(low, high), high: Math.max(low, high) },
+          unitOf(kind),
+          quantityKinds[kind].dimension,
+        ),
       ),
   };
+}
+
+/** A minus is a minus and not a hyphen. */
+function realMinus(text: string): string {
+  return text.replaceAll(/-(?=\d)/gu, '−');
 }

@@ -4,8 +4,10 @@ import {
   conditionsFacts,
   readLaps,
   reportHeat,
+  scheduleOptions,
   type HeatSchedule,
   type HeatScheduleKind,
+  type ScheduleOption,
 } from '@standstill/workshop';
 import { knownOptions } from '../input/known-options.ts';
 import { readCountOption } from '../input/read-count-option.ts';
@@ -62,20 +64,8 @@ export async function heatOfJob(
   return exitCode.ok;
 }
 
-type Own = 'speed' | 'pedalForce' | 'count' | 'interval' | 'drop' | 'grade' | 'brakeShare' | 'points';
-
-/** Options that mean something for each schedule. */
-const meant: Readonly<Record<HeatScheduleKind, readonly Own[]>> = {
-  stops: ['speed', 'pedalForce', 'count', 'interval'],
-  burnish: [],
-  'heating-snubs': [],
-  'hot-stops': ['pedalForce'],
-  'bed-in': [],
-  descent: ['speed', 'pedalForce', 'drop', 'grade', 'brakeShare'],
-  laps: ['count', 'points'],
-};
-
-const names: Readonly<Record<Own, string>> = {
+/** As they are typed. */
+const names: Readonly<Record<ScheduleOption, string>> = {
   speed: '--speed',
   pedalForce: '--pedal-force',
   count: '--count',
@@ -88,8 +78,8 @@ const names: Readonly<Record<Own, string>> = {
 
 async function scheduleOf(options: HeatOfJobOptions): Promise<HeatSchedule> {
   const kind = options.schedule ?? (options.points === undefined ? 'stops' : 'laps');
-  for (const own of Object.keys(names) as Own[]) {
-    if (options[own] === undefined || meant[kind].includes(own)) continue;
+  for (const own of Object.keys(names) as ScheduleOption[]) {
+    if (options[own] === undefined || scheduleOptions[kind].includes(own)) continue;
     throw new CommandError(`${names[own]} means nothing for the schedule ${kind}.`, exitCode.usage);
   }
   if (kind === 'stops') {

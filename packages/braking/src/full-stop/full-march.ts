@@ -26,7 +26,7 @@ const leastLoss = 0.02;
 const restTolerance = 1e-10;
 const mostTries = 40;
 /** Part of the energy of motion at the start, 1, that a wheel may take or give in one step; more of it halves the step. */
-const mostSpin = 5e-5;
+const mostSpin = 2.5e-5;
 /** s, a step that is not halved any more. */
 const leastStep = 2e-5;
 /** Steps between two nodes: more than halving from any step to the least can make. */

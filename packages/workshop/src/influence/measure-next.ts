@@ -2,6 +2,7 @@ import type { UnitSystem } from '@standstill/units';
 import type { Job } from '../job/job.ts';
 import type { Estimate } from '../results/estimate.ts';
 import type { MeasureNext } from '../results/limits-report.ts';
+import { trifles } from '../predict/trifles.ts';
 import { lowered } from '../words/lowered.ts';
 import { percent } from '../words/percent.ts';
 import { signedRange } from '../words/signed-range.ts';
@@ -49,11 +50,16 @@ export function measureNext(input: MeasureNextInput): readonly (readonly Measure
   return intervals.map((interval, output) =>
     surer
       .map(({ index, again }, k) => ({ index, again, removed: 1 - (kept[k]?.[output] ?? NaN) }))
-      .filter(({ removed }) => removed >= leastShare)
+      .filter(({ removed }) => removed >= leastShare && !isTrifle(interval))
       .toSorted((a, b) => b.removed - a.removed)
       .slice(0, most)
       .map(({ index, again, removed }) => advice(input, output, index, { interval, removed, again })),
   );
+}
+
+/** A difference that nobody feels is not worth measuring better. */
+function isTrifle({ low, high }: Estimate): boolean {
+  return Math.max(Math.abs(low), Math.abs(high)) < trifles.distance;
 }
 
 interface Gain {

@@ -24,7 +24,7 @@ export function simulationSentence({ simulated, speed, units }: SimulationWords)
   const { distance_m, efficiency, title } = simulated;
   const range = say.range(distance_m.low, distance_m.high, 'stopping-distance');
   const from = say.plain(speed, 'speed');
-  return `${title}: from ${from} the car stops in ${range}, at ${percent(efficiency.value)} of the deceleration that its tires allow; ${heldBack(simulated)}.`;
+  return `${title}: from ${from} the car stops in ${range}, at ${percent(efficiency.value)} of the deceleration that its tires alone allow; ${heldBack(simulated)}.`;
 }
 
 function heldBack({

@@ -1,4 +1,4 @@
-import { carFacts } from '@standstill/workshop';
+import { carFacts, ladenFacts } from '@standstill/workshop';
 import { Section } from '../../shared/ui/section.tsx';
 import { ChoiceField } from './choice-field.tsx';
 import { FactFields } from './fact-fields.tsx';
@@ -20,6 +20,7 @@ export function CarSection() {
           open="not stated"
         />
         <FactFields under="car" facts={Object.entries(carFacts)} />
+        <FactFields under="car.laden" facts={Object.entries(ladenFacts)} />
       </div>
     </Section>
   );

@@ -42,7 +42,10 @@ test('the description has every request of the API and no other', async () => {
       'get /api/jobs/{id}/logs/{logId}/report',
       'post /api/predictions',
       'post /api/limits',
+      'post /api/heat',
       'post /api/pedal',
+      'post /api/balance',
+      'post /api/simulate',
       'post /api/comparisons',
     ].sort(),
   );
@@ -77,7 +80,14 @@ test('every reference leads somewhere, and the large schemas are named once', as
     expect([reference, target]).not.toContain(undefined);
   }
   expect(Object.keys(description.components.schemas)).toEqual(
-    expect.arrayContaining(['Prediction', 'LogReport', 'Comparison']),
+    expect.arrayContaining([
+      'Prediction',
+      'LogReport',
+      'Comparison',
+      'HeatReport',
+      'BalanceReport',
+      'SimulationReport',
+    ]),
   );
 });
 
@@ -91,4 +101,20 @@ test('requests say what they take: documents as JSON or YAML, files, and the ver
   expect(Object.keys(bodyOf(paths['/api/jobs/{id}/logs']?.['post']))).toContain('application/octet-stream');
   expect(JSON.stringify(paths['/api/jobs/{id}']?.['put'])).toContain('"name":"if-match"');
   expect(Object.keys(components.schemas)).not.toContain('PredictionInput');
+});
+
+test('a question of a job says which options it takes, from the schema that holds a request to them', async () => {
+  const { paths } = await describe();
+  const taken = (path: string): unknown => {
+    const body = bodyOf(paths[path]?.['post'])['application/json']?.schema;
+    const { properties } = body as { properties: { options: { properties: Record<string, object> } } };
+    return properties.options.properties;
+  };
+  expect(taken('/api/heat')).toMatchObject({
+    schedule: { enum: expect.arrayContaining(['stops', 'laps', 'descent']) as unknown },
+    drop_m: { minimum: 1, maximum: 6000 },
+    draws: { maximum: 1000 },
+  });
+  expect(taken('/api/balance')).toMatchObject({ draws: { maximum: 5000 }, states: { type: 'array' } });
+  expect(taken('/api/simulate')).toMatchObject({ draws: { maximum: 1000 }, trace: { type: 'boolean' } });
 });

@@ -1,6 +1,8 @@
 import {
+  balanceReport,
   comparison,
   comparisonRefusal,
+  heatReport,
   jobDocumentSchema,
   limitsReport,
   logRefusal,
@@ -8,6 +10,7 @@ import {
   pedalReport,
   prediction,
   problem,
+  simulationReport,
 } from '@standstill/workshop';
 import { z } from 'zod';
 import { jobSummary, storedJob } from '../jobs/job-schemas.ts';
@@ -27,7 +30,10 @@ const named = {
   LogRefusal: logRefusal,
   Prediction: prediction,
   LimitsReport: limitsReport,
+  HeatReport: heatReport,
   PedalReport: pedalReport,
+  BalanceReport: balanceReport,
+  SimulationReport: simulationReport,
   Comparison: comparison,
   ComparisonRefusal: comparisonRefusal,
   Problem: problem,

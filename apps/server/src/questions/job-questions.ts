@@ -1,14 +1,20 @@
 import type { z } from 'zod';
+import { balanceQuestion } from './balance-question.ts';
+import { heatQuestion } from './heat-question.ts';
 import type { JobQuestion } from './job-question.ts';
 import { limitsQuestion } from './limits-question.ts';
 import { pedalQuestion } from './pedal-question.ts';
 import { predictQuestion } from './predict-question.ts';
+import { simulateQuestion } from './simulate-question.ts';
 
 /** A report is one line here: its route, its place in the API's description and its way into the thread follow. */
 const table = {
   predict: predictQuestion,
   limits: limitsQuestion,
+  heat: heatQuestion,
   pedal: pedalQuestion,
+  balance: balanceQuestion,
+  simulate: simulateQuestion,
 };
 
 type Table = typeof table;

@@ -13,3 +13,6 @@ export const questionOption = {
   setUps: z.array(z.string()).min(1).max(20).exactOptional(),
   units: z.enum(['us', 'metric']).exactOptional(),
 };
+
+/** Draws where each is a whole schedule, or a stop simulated wheel by wheel: some 40 ms and 12 ms for a set-up. */
+export const fewDraws = z.number().int().min(1).max(1000).exactOptional();

@@ -140,6 +140,7 @@ export type * from './stop/stop-limit.ts';
 export type * from './stop/stop-ledger.ts';
 export * from './stop/stop-effect.ts';
 export * from './stop/unsolved-stop-error.ts';
+export * from './stop/quick-distance.ts';
 export * from './stop/quick-stop.ts';
 export * from './stop/antilock-efficiency.ts';
 export * from './stop/trace-stop.ts';

@@ -1,7 +1,7 @@
 import { requireRange } from '@standstill/numerics';
 import type { AxleHeat } from './axle-heat.ts';
 import { kelvinAtZeroCelsius, stefanBoltzmann } from './cooling/radiated-flux.ts';
-import { emptyHeatChain, factorChain, solveChain, type HeatChain } from './heat-chain.ts';
+import { HeatChain } from './heat-chain.ts';
 import { emptyRotorGrid, fillRotorGrid, type RotorGrid } from './rotor-grid.ts';
 import type { RotorStep } from './rotor-step.ts';
 import { enthalpyZero, specificEnthalpy } from './specific-enthalpy.ts';
@@ -42,20 +42,17 @@ export class RotorState implements AxleHeat {
   readonly #grid: RotorGrid;
   readonly #chain: HeatChain;
   readonly #enthalpies: Float64Array;
-  /** Excess over the air, K: at the start of the step, and after the stage just solved. */
-  readonly #before: Float64Array;
-  readonly #after: Float64Array;
   /** W/m²: what the outer face would lose at an excess of zero, by the straight line through its present loss. */
   #faceOffset = 0;
+  /** 1, share of the flux at the face that goes past its loss. */
+  #through = 1;
 
   /** @param layers - how many layers the half rotor (or one cheek) is cut into, 1 */
   constructor(layers: number) {
     this.#grid = emptyRotorGrid(layers);
-    this.#chain = emptyHeatChain(layers + 1);
+    this.#chain = new HeatChain(layers + 1);
     this.temperatures = new Float64Array(layers + 1);
     this.#enthalpies = new Float64Array(layers + 1);
-    this.#before = new Float64Array(layers + 1);
-    this.#after = new Float64Array(layers + 1);
   }
 
   /** Takes on a rotor and its pad; `warmTo` is to be called next. */
@@ -99,88 +96,81 @@ export class RotorState implements AxleHeat {
 
   /** Carries the temperatures over one stretch of time. */
   step(step: RotorStep): void {
-    const grid = this.#grid;
-    const weight = gamma * step.duration;
-    const faceSlope = this.#lookAtFace(step);
-    const through = 1 / (1 + faceSlope * grid.faceResistance);
-    const faceConductance = faceSlope * through;
-    this.#open(step.airTemperature);
-    factorChain(this.#chain, grid, weight, faceConductance, step.ventCoefficient);
-    const fluxInside = step.fluxAtStart + gamma * (step.fluxAtEnd - step.fluxAtStart);
-    let source = (fluxInside - this.#faceOffset) * through;
-    this.#solveStage(1, weight * source);
-    this.#book(carry * weight, fluxInside, source - faceConductance * this.#after[0]!, step.ventCoefficient);
-    source = (step.fluxAtEnd - this.#faceOffset) * through;
-    this.#solveStage(carry, weight * source);
-    this.#book(weight, step.fluxAtEnd, source - faceConductance * this.#after[0]!, step.ventCoefficient);
+    const chain = this.#chain;
+    const { fluxAtStart, fluxAtEnd } = step;
+    chain.weight = gamma * step.duration;
+    chain.ventCoefficient = step.ventCoefficient;
+    this.#lookAtFace(step);
+    this.#open(step);
+    chain.factor(this.#grid);
+    chain.start = 1;
+    this.#solveStage(fluxAtStart + gamma * (fluxAtEnd - fluxAtStart), carry);
+    chain.start = carry;
+    this.#solveStage(fluxAtEnd, 1);
     this.#close();
-    this.#readFace(source - faceConductance * (this.temperatures[0]! - step.airTemperature));
+    this.#readFace(step);
   }
 
-  /** The straight line through the outer face's present loss: sets its offset, answers its slope, W/(m² K). */
-  #lookAtFace(step: RotorStep): number {
+  /** The straight line through the outer face's present loss. */
+  #lookAtFace({ airTemperature, faceCoefficient }: RotorStep): void {
+    const { uncovered, uncoveredEmissivity, faceResistance } = this.#grid;
     const face = this.interfaceTemperature + kelvinAtZeroCelsius;
-    const air = step.airTemperature + kelvinAtZeroCelsius;
-    const strength = this.#grid.uncoveredEmissivity * stefanBoltzmann;
+    const air = airTemperature + kelvinAtZeroCelsius;
+    const strength = uncoveredEmissivity * stefanBoltzmann;
     const cubed = face * face * face;
     const radiationSlope = 4 * strength * cubed;
     const radiated = strength * (cubed * face - air * air * air * air);
     this.#faceOffset = radiated - radiationSlope * (face - air);
-    return this.#grid.uncovered * step.faceCoefficient + radiationSlope;
+    const slope = uncovered * faceCoefficient + radiationSlope;
+    this.#through = 1 / (1 + slope * faceResistance);
+    this.#chain.faceConductance = slope * this.#through;
   }
 
   /** Writes down the excess over the air and the capacities at the start of the step. */
-  #open(airTemperature: number): void {
+  #open({ airTemperature }: RotorStep): void {
     const { nodes, masses, specificHeat, specificHeatSlope } = this.#grid;
+    const { before, after, capacities } = this.#chain;
+    const temperatures = this.temperatures;
     for (let i = 0; i < nodes; i += 1) {
-      const temperature = this.temperatures[i]!;
-      const excess = temperature - airTemperature;
-      this.#before[i] = excess;
-      this.#after[i] = excess;
-      this.#chain.capacities[i] =
-        masses[i]! * (specificHeat + specificHeatSlope * (temperature - enthalpyZero));
+      const temperature = temperatures[i]!;
+      before[i] = temperature - airTemperature;
+      after[i] = temperature - airTemperature;
+      capacities[i] = masses[i]! * (specificHeat + specificHeatSlope * (temperature - enthalpyZero));
     }
   }
 
-  /** Solves one stage; it starts `start` times along the slope of the stage before. */
-  #solveStage(start: number, faceHeat: number): void {
-    const { nodes } = this.#grid;
-    const { capacities } = this.#chain;
-    const after = this.#after;
-    for (let i = 0; i < nodes; i += 1) {
-      const before = this.#before[i]!;
-      after[i] = capacities[i]! * (before + start * (after[i]! - before));
-    }
-    after[0] = after[0]! + faceHeat;
-    solveChain(this.#chain, nodes, after);
-  }
-
-  /** Books what a stage puts in and what it loses at the face and in the vent. */
-  #book(weight: number, flux: number, intoFace: number, ventCoefficient: number): void {
-    let lost = flux - intoFace;
-    if (ventCoefficient > 0) {
-      const { nodes, ventShares } = this.#grid;
-      for (let i = 0; i < nodes; i += 1) lost += ventCoefficient * ventShares[i]! * this.#after[i]!;
-    }
-    this.putInPerArea += weight * flux;
-    this.lostPerArea += weight * lost;
+  /** Solves one stage under a flux, W/m², and books what it puts in and loses, with its share of the weight, 1. */
+  #solveStage(flux: number, share: number): void {
+    const chain = this.#chain;
+    const source = (flux - this.#faceOffset) * this.#through;
+    chain.source = source;
+    chain.solve(this.#grid);
+    const booked = share * chain.weight;
+    this.putInPerArea += booked * flux;
+    this.lostPerArea += booked * (flux - source + chain.faceConductance * chain.after[0]! + chain.ventLoss);
   }
 
   /** Turns what each node took up into heat held, and that into a temperature. */
   #close(): void {
-    const { nodes, specificHeat, specificHeatSlope } = this.#grid;
+    const grid = this.#grid;
+    const { nodes, specificHeat, specificHeatSlope } = grid;
+    const { before, after } = this.#chain;
+    const temperatures = this.temperatures;
+    const enthalpies = this.#enthalpies;
     for (let i = 0; i < nodes; i += 1) {
-      const heat = specificHeat + specificHeatSlope * (this.temperatures[i]! - enthalpyZero);
-      const enthalpy = this.#enthalpies[i]! + heat * (this.#after[i]! - this.#before[i]!);
-      this.#enthalpies[i] = enthalpy;
-      this.temperatures[i] = temperatureOfEnthalpy(this.#grid, enthalpy);
+      const heat = specificHeat + specificHeatSlope * (temperatures[i]! - enthalpyZero);
+      const enthalpy = enthalpies[i]! + heat * (after[i]! - before[i]!);
+      enthalpies[i] = enthalpy;
+      temperatures[i] = temperatureOfEnthalpy(grid, enthalpy);
     }
   }
 
   /** The face by a parabola through the first layer's mean, the flux into it and the flux out of it. */
-  #readFace(intoFace: number): void {
+  #readFace({ airTemperature }: RotorStep): void {
     const { faceResistance, conductances } = this.#grid;
+    const { source, faceConductance } = this.#chain;
     const first = this.temperatures[0]!;
+    const intoFace = source - faceConductance * (first - airTemperature);
     const inwards = conductances[0]! * (first - this.temperatures[1]!);
     this.interfaceTemperature = first + faceResistance * ((2 / 3) * intoFace + inwards / 3);
   }

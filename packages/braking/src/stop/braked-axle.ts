@@ -17,7 +17,7 @@ export type Grip = 'rolling' | 'held' | 'locked';
 /** Pad faces and rotor faces of an axle: two brakes with two sides. */
 const faces = 4;
 /** How far from the last load the power law is carried by its series, relative. */
-const anchorReach = 0.03;
+const anchorReach = 0.09;
 
 /**
  * Both wheels of an axle in the quick stop: figures of brake and tire taken from the set-up once, and the state of the
@@ -77,6 +77,8 @@ export class BrakedAxle {
   #first = 1;
   #second = 0;
   #third = 0;
+  #fourth = 0;
+  #fifth = 0;
   readonly #step: RotorStep = {
     duration: 0,
     fluxAtStart: 0,
@@ -178,26 +180,31 @@ export class BrakedAxle {
       this.peakSlope = 0;
       return;
     }
-    this.peak = this.#waterFactor * this.#dryPeak(load);
+    let off = load / this.#anchorLoad - 1;
+    if (off < -anchorReach || off > anchorReach) {
+      this.#anchorAtLoad();
+      off = 0;
+    }
+    const bend = this.#third + off * (this.#fourth + off * this.#fifth);
+    const dry = this.#anchorPeak * (1 + off * (this.#first + off * (this.#second + off * bend)));
+    this.peak = this.#waterFactor * dry;
     this.peakSlope = ((this.peakExponent * this.peak) / load) * slope;
   }
 
-  #dryPeak(load: number): number {
-    const off = load / this.#anchorLoad - 1;
-    if (off > -anchorReach && off < anchorReach) {
-      return this.#anchorPeak * (1 + off * (this.#first + off * (this.#second + off * this.#third)));
-    }
-    this.#anchorLoad = load;
-    this.#anchorPeak = this.peakScale * Math.pow(load, this.peakExponent);
-    return this.#anchorPeak;
+  /** Lets the power law be carried from the present load on. */
+  #anchorAtLoad(): void {
+    this.#anchorLoad = this.load;
+    this.#anchorPeak = this.peakScale * Math.pow(this.load, this.peakExponent);
   }
 
-  /** The power law's first three terms around a load; they serve within `anchorReach` of it, to 1e-8. */
+  /** The power law's first five terms around a load; they serve within `anchorReach` of it, to 1e-8. */
   #takeExponent(exponent: number): void {
     this.peakExponent = exponent;
     this.#first = exponent;
     this.#second = (exponent * (exponent - 1)) / 2;
     this.#third = (this.#second * (exponent - 2)) / 3;
+    this.#fourth = (this.#third * (exponent - 3)) / 4;
+    this.#fifth = (this.#fourth * (exponent - 4)) / 5;
     this.#anchorLoad = 1e-9;
   }
 

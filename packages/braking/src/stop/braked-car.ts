@@ -85,6 +85,14 @@ export class BrakedCar {
     throw new UnsolvedStopError(speed, pressure);
   }
 
+  /** Whether a bend of the pressure over a step that ends as just solved bends the forces; without one `bendOver` is not asked. */
+  bendsWithPressure(start: number, end: number): boolean {
+    this.frontBend = 0;
+    this.rearBend = 0;
+    if (start === end || this.keeper.driver.holds !== 'none') return false;
+    return this.front.followsPressure || this.rear.followsPressure;
+  }
+
   /**
    * m/s² by which the mean deceleration over a step is above the mean of its ends, for front line pressures, Pa, at the
    * start, the middle and the end of a step whose end has just been solved.
@@ -93,9 +101,6 @@ export class BrakedCar {
    */
   bendOver(start: number, middle: number, end: number): number {
     const { front, rear, line, body } = this;
-    this.frontBend = 0;
-    this.rearBend = 0;
-    if (start === end || this.keeper.driver.holds !== 'none') return 0;
     const frontBend = front.bendOver(start, middle, end);
     const rearBend = rear.bendOver(line.rearAt(start), line.rearAt(middle), line.rearAt(end));
     const bend = (frontBend + rearBend) / (body.mass - front.forceSlope - rear.forceSlope);

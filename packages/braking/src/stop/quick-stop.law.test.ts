@@ -14,6 +14,7 @@ import {
 import { idealStop } from './closed-forms/ideal-stop.ts';
 import { linearBuildUpStop } from './closed-forms/linear-build-up-stop.ts';
 import { plainMarch } from './plain-march.testing.ts';
+import { quickDistance } from './quick-distance.ts';
 import { quickStop, stopWorkspace } from './quick-stop.ts';
 import { stopEffects } from './stop-effect.ts';
 import type { StopInput } from './stop-input.ts';
@@ -344,6 +345,17 @@ describe('the quick stop', () => {
         expect(limitedBy).toMatch(/tire grip|brake torque|front lock|rear lock/);
       }),
       { numRuns: 1500 },
+    );
+  });
+});
+
+describe('the distance alone', () => {
+  it('is bit by bit that of the whole stop', () => {
+    fc.assert(
+      fc.property(anyStop, (stop) => {
+        expect(quickDistance(stop, march)).toBe(distanceOf(stop));
+      }),
+      runs,
     );
   });
 });

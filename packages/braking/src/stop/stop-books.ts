@@ -49,6 +49,9 @@ export class StopBooks {
   #rearOwed = 0;
   #frontSpill = 0;
   #rearSpill = 0;
+  /** J that the brakes of each axle took in the last step. */
+  #frontWork = 0;
+  #rearWork = 0;
   /** W of the brakes when the rotors were last given heat. */
   #frontPower = 0;
   #rearPower = 0;
@@ -92,25 +95,30 @@ export class StopBooks {
   /** Books a step; the car is at its end. */
   book(step: MotionStep, car: BrakedCar): void {
     const { ledger } = this;
-    const { frontHeat, rearHeat } = this;
     const slip = this.#slip;
     const airDrag = this.#airDrag;
     const rolling = this.#rolling;
     const engine = this.#engine;
-    this.readNode(car, step.endDeceleration);
+    this.bookHeat(step, car);
     this.limitedDistances[car.keeper.limit()] += step.distance;
     ledger.tireSlip += step.work(slip, this.#slip, 0);
     ledger.airDrag += step.work(airDrag, this.#airDrag, 0);
     ledger.rolling += step.work(rolling, this.#rolling, 0);
     ledger.driveline += step.work(engine, this.#engine, 0);
     ledger.climb += step.distance * car.body.climb;
-    const frontWork = step.work(frontHeat, this.frontHeat, car.frontBend);
-    const rearWork = step.work(rearHeat, this.rearHeat, car.rearBend);
-    this.#bookBrakes(car, frontWork, rearWork);
-    this.#frontOwed += frontWork;
-    this.#rearOwed += rearWork;
+    this.#bookBrakes(car, this.#frontWork, this.#rearWork);
     this.frontPeakTemperature = Math.max(this.frontPeakTemperature, car.front.heat.interfaceTemperature);
     this.rearPeakTemperature = Math.max(this.rearPeakTemperature, car.rear.heat.interfaceTemperature);
+  }
+
+  /** Of a step only the heat that its rotors are owed, which the march goes on with; the car is at its end. */
+  bookHeat(step: MotionStep, car: BrakedCar): void {
+    const { frontHeat, rearHeat } = this;
+    this.readNode(car, step.endDeceleration);
+    this.#frontWork = step.work(frontHeat, this.frontHeat, car.frontBend);
+    this.#rearWork = step.work(rearHeat, this.rearHeat, car.rearBend);
+    this.#frontOwed += this.#frontWork;
+    this.#rearOwed += this.#rearWork;
   }
 
   /** Books J of each axle's wheels that have just locked; their rotors get it over the next moments. */

@@ -84,6 +84,7 @@ export class StopMarch {
 
   readonly #step = new MotionStep();
   #observer: MarchObserver | undefined;
+  #wantsBooks = true;
   #entrySpeed = 0;
   #antilockFloor = 0;
   #refinement = 1;
@@ -117,6 +118,17 @@ export class StopMarch {
 
   /** Takes on a stop and stands at its first touch. With `warm` false the rotors stay as warm as they are. */
   start(input: StopInput, warm: boolean, observer?: MarchObserver): void {
+    this.#wantsBooks = true;
+    this.#begin(input, warm, observer);
+  }
+
+  /** Takes on a stop of which only the distance is wanted: the books stay empty but for the heat that is on its way. */
+  startForDistance(input: StopInput): void {
+    this.#wantsBooks = false;
+    this.#begin(input, true);
+  }
+
+  #begin(input: StopInput, warm: boolean, observer?: MarchObserver): void {
     this.#entrySpeed = requireRange('speed', input.speed, 'm/s', 0.1, 150);
     this.#refinement = requireRange('refinement', input.refinement ?? 1, '', 0.25, 1000);
     this.#observer = observer;
@@ -309,8 +321,9 @@ export class StopMarch {
     const { duration } = step;
     const pressure = this.rise.at(this.time + duration);
     step.endDeceleration = this.car.solve(step.endSpeed, pressure, guess);
-    const middlePressure = this.rise.at(this.time + 0.5 * duration);
-    step.bend = this.car.bendOver(this.#pressure, middlePressure, pressure);
+    step.bend = this.car.bendsWithPressure(this.#pressure, pressure)
+      ? this.car.bendOver(this.#pressure, this.rise.at(this.time + 0.5 * duration), pressure)
+      : 0;
     this.#endPressure = pressure;
     const mean = step.meanDeceleration();
     if (this.#byTime) step.endSpeed = Math.max(0, step.startSpeed - duration * mean);
@@ -417,8 +430,7 @@ export class StopMarch {
       this.#warmedOver = warmedOver;
     }
     if (step.duration > shortestSpan) this.#jerk = (step.endDeceleration - this.deceleration) / step.duration;
-    this.books.noteGates(step, this.distance, this.#entrySpeed);
-    this.books.book(step, this.car);
+    this.#book();
     this.time += step.duration;
     this.#pressure = this.#endPressure;
     this.distance += step.distance;
@@ -427,6 +439,14 @@ export class StopMarch {
     keeper.recover();
     this.#readExcess();
     this.#observer?.(this);
+  }
+
+  #book(): void {
+    const { books } = this;
+    if (this.#wantsBooks) {
+      books.noteGates(this.#step, this.distance, this.#entrySpeed);
+      books.book(this.#step, this.car);
+    } else books.bookHeat(this.#step, this.car);
   }
 
   /** Solves the end of the step again where pads that rub have become warmer or cooler than was foreseen. */

@@ -1,5 +1,5 @@
-// What many draws of two set-ups cost: the stopping distance of each in the demo job, every uncertain number drawn, the
-// same draw for both. Against the straightforward way: settle each draw anew and march it, on one core. The growth over
+// What many draws of two set-ups cost: the stopping distance of each in the demo job, every uncertain number drawn that it
+// follows from, the same draw for both. Against the straightforward way: settle each draw anew and march it, on one core. The growth over
 // the number of draws and the memory that they take are rows of their own.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';

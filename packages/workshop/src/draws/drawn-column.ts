@@ -1,7 +1,7 @@
 import { latinHypercubeColumn, sobolColumn, sobolDimensions } from '@standstill/numerics';
 import type { Known } from '../job/known.ts';
 import type { DrawBlock } from './draw-block.ts';
-import { drawnValue } from './drawn-value.ts';
+import { cutQuantile } from './cut-quantile.ts';
 
 export interface DrawnColumnPlan {
   readonly known: Known;
@@ -25,9 +25,11 @@ export interface DrawnColumnPlan {
  * @param into - one place for each draw of the block; gets SI values
  */
 export function drawnColumn({ known, block, seed, dimension }: DrawnColumnPlan, into: Float64Array): void {
-  const { path } = known;
+  const { path, value, spread, low, high } = known;
   if (dimension !== null && dimension < sobolDimensions)
     sobolColumn({ dimension, key: path, seed, from: block.from }, into);
   else latinHypercubeColumn({ key: block.number === 0 ? path : `${path}#${block.number}`, seed }, into);
-  for (let i = 0; i < into.length; i += 1) into[i] = drawnValue(known, into[i]!);
+  for (let i = 0; i < into.length; i += 1) {
+    into[i] = Math.max(low, Math.min(high, value + spread * cutQuantile(into[i]!)));
+  }
 }

@@ -1,8 +1,5 @@
-import { normalQuantile } from '@standstill/numerics';
 import type { Known } from '../job/known.ts';
-
-/** Standard deviations at which tails are cut: farther out a normal spread says more than anybody knows. */
-const farthest = 4;
+import { cutQuantile } from './cut-quantile.ts';
 
 /**
  * One possible value of an uncertain number.
@@ -20,6 +17,5 @@ export function drawnValue(
   share: number,
   spread: number = own,
 ): number {
-  const normal = Math.max(-farthest, Math.min(farthest, normalQuantile(share)));
-  return Math.max(low, Math.min(high, value + spread * normal));
+  return Math.max(low, Math.min(high, value + spread * cutQuantile(share)));
 }

@@ -1,5 +1,6 @@
 import { OutOfRangeError } from '@standstill/numerics';
 import type { Job } from '../job/job.ts';
+import type { Known } from '../job/known.ts';
 import { settlingPlan } from '../settle/plan/settling-plan.ts';
 import type { Settled } from '../settle/settle.ts';
 import type { DrawRequest } from './draw-request.ts';
@@ -7,6 +8,7 @@ import { DrawTable } from './draw-table.ts';
 import type { DrawnRange } from './drawn-range.ts';
 import { knownsOf } from './knowns-of.ts';
 import type { AnswerDraw } from './questions/answer-draw.ts';
+import { besideTheDistance } from './questions/beside-the-distance.ts';
 import { drawQuestions } from './questions/draw-questions.ts';
 import { openAnswer } from './questions/open-answer.ts';
 
@@ -29,7 +31,7 @@ interface Tally {
 export function openDraws(job: Job, request: DrawRequest): (from: number, to: number) => DrawnRange {
   const { setUpIds, draws, seed, overrides, sampling } = request;
   const { figures } = drawQuestions[request.question];
-  const knowns = knownsOf(job, setUpIds);
+  const knowns = drawnFor(request, job);
   const table = new DrawTable({ knowns, draws, seed, sampling });
   const { settled, fill } = settlingPlan(job, setUpIds, knowns, overrides);
   const answer = openAnswer(request.question, job);
@@ -50,6 +52,14 @@ export function openDraws(job: Job, request: DrawRequest): (from: number, to: nu
     }
     return { from, to, bySetUp, troubles, dropped };
   };
+}
+
+/** What is drawn: all that the answer follows from. A Sobol sequence keeps a dimension for every number that is not known. */
+function drawnFor({ question, setUpIds, sampling }: DrawRequest, job: Job): readonly Known[] {
+  const knowns = knownsOf(job, setUpIds);
+  if (question !== 'distance' || sampling === 'sobol') return knowns;
+  const beside = besideTheDistance(job);
+  return knowns.filter(({ path }) => !beside.has(path));
 }
 
 /** A corner of the spreads may lie outside what the formulas are valid for, or not stop: then it is counted. */

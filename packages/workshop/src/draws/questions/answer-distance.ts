@@ -1,4 +1,4 @@
-import { quickStop, stopWorkspace } from '@standstill/braking';
+import { quickDistance, stopWorkspace } from '@standstill/braking';
 import { footThere } from '../../predict/foot-there.ts';
 import type { AnswerDraw } from './answer-draw.ts';
 
@@ -9,7 +9,7 @@ export function answerDistance(): AnswerDraw {
     const there = footThere(setUp, foot.force);
     const rotorTemperatures = { front: startTemperature, rear: startTemperature };
     const asked = { force: there.force, rampTime: foot.rampTime };
-    const stop = quickStop({ setUp: there.setUp, road, foot: asked, speed, rotorTemperatures }, march);
-    into[0] = there.force > 0 ? stop.distance : Infinity;
+    const stop = { setUp: there.setUp, road, foot: asked, speed, rotorTemperatures };
+    into[0] = there.force > 0 ? quickDistance(stop, march) : Infinity;
   };
 }

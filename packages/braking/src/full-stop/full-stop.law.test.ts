@@ -178,7 +178,7 @@ describe('a full stop', () => {
     );
   });
 
-  it('is never shorter than the ideal stop with the same drag, lift, rolling resistance, grade and water', () => {
+  it('is never shorter than the ideal stop with the same drag, lift, rolling resistance and grade, and no water', () => {
     let nearest = Infinity;
     fc.assert(
       fc.property(anyBriskFullStop, (stop) => {

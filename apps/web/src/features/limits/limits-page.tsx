@@ -131,11 +131,19 @@ function HeatSection({ setUp }: SetUpProps) {
   return (
     <Section
       title="Heat"
-      intro="Hottest rotor face in one stop, and in the stops in a row that the job asks about."
+      intro="Hottest rotor face in one stop and in the stops in a row that the job asks about, and the fluid against its boiling point."
     >
       <Figures>
         <Figure name="Front rotor, one stop" estimate={setUp.frontRotorPeak_C} measure={temperature} />
         <Figure name="Rear rotor, one stop" estimate={setUp.rearRotorPeak_C} measure={temperature} />
+        {setUp.fluid && (
+          <>
+            <Figure name="Fluid, repeated stops" estimate={setUp.fluid.highest_C} measure={temperature} />
+            <FactFigure name="Fluid boils at its age at">
+              {temperature.text(setUp.fluid.boiling_C)}
+            </FactFigure>
+          </>
+        )}
       </Figures>
       {stops.length > 1 && (
         <HeatPicture

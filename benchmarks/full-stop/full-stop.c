@@ -33,11 +33,11 @@ static double pad_at[2][PADS], pad_friction[2][PADS];
 static double state[SIZE], next_state[SIZE], k1[SIZE], k2[SIZE], k3[SIZE], k4[SIZE], between[SIZE];
 static double now, speed, deceleration, air, rolling;
 static double friction[4], friction_rate[4], friction_time;
-static double forces[4], torques[4], per_anchor[4], anchor_peak[4], from_line[4], from_own[4], most_rate[4];
+static double forces[4], torques[4], per_anchor[4], peak_0[4], peak_1[4], peak_2[4], peak_3[4], from_line[4], from_own[4], most_rate[4];
 static int phase[4], active;
 static double mark[4], seen[4], rim[4];
 static double temperature[4][NODES], enthalpy[4][NODES], face[4], given[4], warmed_at;
-static double last_power[WORKS], works[WORKS];
+static double last_power[WORKS], works[WORKS], kinetic_in;
 
 static double number(void) {
   double value;
@@ -84,14 +84,17 @@ static double curve_at(const double *pieces, double slip) {
 }
 
 static double peak_at(int wheel, double load) {
-  double off = load * per_anchor[wheel] - 1, e = power[wheel];
+  double off = load * per_anchor[wheel] - 1;
   if (off < 0.03 && off > -0.03)
-    return anchor_peak[wheel] * (1 + e * off * (1 + (e - 1) * off * (0.5 + (e - 2) * off * (1.0 / 6))));
+    return peak_0[wheel] + off * (peak_1[wheel] + off * (peak_2[wheel] + off * peak_3[wheel]));
   if (load <= 0) return 0;
-  double peak = scale[wheel] * pow(load, e);
+  double e = power[wheel], peak = scale[wheel] * pow(load, e);
   if (load < 1) return peak;
   per_anchor[wheel] = 1 / load;
-  anchor_peak[wheel] = peak;
+  peak_0[wheel] = peak;
+  peak_1[wheel] = e * peak;
+  peak_2[wheel] = 0.5 * (e - 1) * peak_1[wheel];
+  peak_3[wheel] = (e - 2) / 3 * peak_2[wheel];
   return peak;
 }
 
@@ -130,7 +133,7 @@ static void slopes(double time, const double *y, double *dy) {
     front = 0;
   }
   air = drag * squared;
-  rolling = u > 0 ? rolling_share * (front + rear) : 0;
+  rolling = rolling_share * (front + rear);
   double line = asked_pressure(time);
   dy[MASTER] = 0;
   if (booster_lag > 0) {
@@ -227,11 +230,26 @@ static double until(double whole, int wheel) {
   return middle;
 }
 
+static int is_rough(void) {
+  double most = 2 * 2.5e-5 * kinetic_in;
+  for (int i = 0; i < 4; i += 1) {
+    double was = state[WHEEL + i], tried = next_state[WHEEL + i], is = tried > 0 ? tried : 0;
+    if (fabs(is * is - was * was) > most * per_inertia[i]) return 1;
+  }
+  return 0;
+}
+
 static int march_to(double time) {
-  for (int tries = 0; tries < 40 && now < time; tries += 1) {
-    double whole = time - now, h = whole, soonest = whole;
-    int locking = -1;
+  for (int parts = 0; parts < 1000 && now < time; parts += 1) {
+    double whole = time - now, h, soonest;
+    int locking = -1, last;
     try_step(whole);
+    while (whole > 2e-5 && is_rough()) {
+      whole *= 0.5;
+      try_step(whole);
+    }
+    last = now + whole >= time;
+    h = soonest = whole;
     for (int i = 0; i < 4; i += 1) {
       double was = state[WHEEL + i], is = next_state[WHEEL + i];
       if (is >= 0 || was <= 0) continue;
@@ -247,7 +265,7 @@ static int march_to(double time) {
       return 1;
     }
     accept(h, locking);
-    if (h == whole) now = time;
+    if (h == whole && last) now = time;
   }
   return 0;
 }
@@ -382,7 +400,6 @@ static double stop(double *open) {
     int axle = i / 2;
     double still = start_temperature[axle], rise = still - 20;
     per_anchor[i] = 1e9;
-    anchor_peak[i] = 0;
     set_valve(i, quickness[axle], quickness[axle], INFINITY);
     face[i] = still;
     for (int j = 0; j < nodes[axle]; j += 1) {
@@ -394,7 +411,7 @@ static double stop(double *open) {
     state[WHEEL + i] = seen[i] = entry / radius[i];
   }
   speed = wheel_speed(state);
-  double in = energy();
+  kinetic_in = energy();
   slopes(0, state, k1);
   book(0);
   memset(works, 0, sizeof works);
@@ -409,7 +426,7 @@ static double stop(double *open) {
     slopes(now, state, k1);
   }
   warm();
-  *open = in - energy();
+  *open = kinetic_in - energy();
   for (int i = 0; i < WORKS; i += 1) *open -= works[i];
   return state[DISTANCE];
 }

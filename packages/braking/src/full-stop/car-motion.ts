@@ -5,6 +5,8 @@
 export class CarMotion {
   /** t, s, of the last node. */
   time = Number.NaN;
+  /** h, s, of the step that was last tried; the last node's own, where it has been taken. */
+  duration = Number.NaN;
   /** s from the last node to where slopes are taken, and their weight, 1, in the step's sums; to be set before. */
   ahead = Number.NaN;
   weight = Number.NaN;
@@ -46,6 +48,7 @@ export class CarMotion {
   /** Stands at the first touch at a speed, m/s. */
   open(speed: number): void {
     this.time = 0;
+    this.duration = 0;
     this.ahead = 0;
     this.speed = speed;
     this.distance = 0;
@@ -70,15 +73,17 @@ export class CarMotion {
     this.footSum = this.footRate;
   }
 
-  /** Tries the step whose sums are done; `sixth` of its duration, s. */
-  closeStep(sixth: number): void {
+  /** Tries the step whose sums are done. */
+  closeStep(): void {
+    const sixth = this.duration / 6;
     this.triedSpeed = this.speed + sixth * this.speedSum;
     this.triedPitching = this.pitching + sixth * this.pitchingSum;
   }
 
-  /** Takes the tried step, which ends at `time`, s. */
-  acceptStep(sixth: number, time: number): void {
-    this.time = time;
+  /** Takes the tried step. */
+  acceptStep(): void {
+    const sixth = this.duration / 6;
+    this.time += this.duration;
     this.speed = this.triedSpeed;
     this.pitching = this.triedPitching;
     this.distance += sixth * this.distanceSum;

@@ -63,19 +63,20 @@ export class FullBooks {
   #wheels: readonly Wheel[] = [];
 
   /** Opens the books at the first touch, where the slopes have just been taken. */
-  open(dynamics: StopDynamics, speed: number): void {
+  open(dynamics: StopDynamics): void {
     this.kineticIn = energyOf(dynamics);
     this.left = 0;
     this.#wheels = dynamics.wheels.each;
-    this.book(dynamics, speed, 0);
+    this.book(dynamics);
     for (const account of this.#accounts) account.sum = 0;
     for (const wheel of this.#wheels) wheel.brakeWork = 0;
   }
 
-  /** Books the step of `duration`, s, that ends at a node where the slopes have just been taken. */
-  book({ body, car, wheels }: StopDynamics, speed: number, duration: number): void {
+  /** Books the step that ends at a node where the slopes have just been taken. */
+  book({ body, car, wheels }: StopDynamics): void {
     const { each } = wheels;
-    const half = 0.5 * duration;
+    const half = 0.5 * car.duration;
+    const speed = car.distanceRate;
     let slipping = 0;
     let engine = 0;
     for (let at = 0; at < 4; at += 1) {

@@ -46,20 +46,23 @@ export class FullMarch {
   readonly heat = new WheelHeat();
   readonly books = new FullBooks();
   readonly notes = new StopNotes();
-  /** s. */
-  time = 0;
   /** m/s of the wheels. */
-  speed = 0;
+  speed = Number.NaN;
   cameToRest = false;
   /** Whether the slopes that were taken last are those where the march stands. */
   #isSettled = false;
   #observer: FullObserver | undefined;
   #period = 0.005;
-  #firstLook = 0;
+  #firstLook = Number.NaN;
   #refinement = 1;
-  #warmedAt = 0;
-  #stalled = 0;
-  #stalledSpeed = 0;
+  #warmedAt = Number.NaN;
+  #stalled = Number.NaN;
+  #stalledSpeed = Number.NaN;
+
+  /** s from the first touch. */
+  get time(): number {
+    return this.dynamics.car.time;
+  }
 
   /** Takes on a stop and stands at its first touch. */
   start(input: FullStopInput, observer?: FullObserver): void {
@@ -68,7 +71,6 @@ export class FullMarch {
     this.#period = loadFullStop(input, this.dynamics, this.controller, this.heat);
     this.#firstLook = this.#period * requireRange('phase of the control', input.controlPhase ?? 1, '', 0, 1);
     this.#observer = observer;
-    this.time = 0;
     this.speed = this.dynamics.wheelSpeed();
     this.cameToRest = false;
     this.#warmedAt = 0;
@@ -76,7 +78,7 @@ export class FullMarch {
     this.#stalledSpeed = this.speed;
     this.notes.open(input.speed);
     this.#settle();
-    this.books.open(this.dynamics, this.speed);
+    this.books.open(this.dynamics);
     observer?.(this);
   }
 
@@ -111,28 +113,23 @@ export class FullMarch {
 
   /** Steps to a time, s, in one step or, where wheels lock on the way, in several. */
   #marchTo(time: number): void {
-    for (let part = 0; part < mostParts && this.time < time && !this.cameToRest; part += 1) {
-      let whole = time - this.time;
-      this.#try(whole);
-      while (whole > leastStep && this.#isRough()) {
-        whole *= 0.5;
-        this.#try(whole);
+    const { dynamics } = this;
+    const { car } = dynamics;
+    for (let part = 0; part < mostParts && car.time < time && !this.cameToRest; part += 1) {
+      car.duration = time - car.time;
+      this.#try();
+      while (car.duration > leastStep && this.#isRough()) {
+        car.duration *= 0.5;
+        this.#try();
       }
-      const isLast = this.time + whole >= time;
-      let duration = whole;
-      const locking = this.#firstToLock(whole);
-      if (locking >= 0) duration = this.#until(whole, locking);
-      if (this.dynamics.triedWheelSpeed() <= restTolerance) {
-        const rest = this.#until(duration, -1);
-        this.#accept(rest, -1);
-        this.cameToRest = true;
-        return;
-      }
-      this.#accept(duration === whole ? whole : duration, locking);
-      if (duration === whole && isLast) {
-        this.time = time;
-        this.dynamics.car.time = time;
-      }
+      const whole = car.duration;
+      const isLast = car.time + whole >= time;
+      const locking = this.#firstToLock();
+      if (locking >= 0) this.#cutWhere(locking);
+      this.cameToRest = dynamics.triedWheelSpeed() <= restTolerance;
+      if (this.cameToRest) this.#cutWhere(-1);
+      this.#accept(this.cameToRest ? -1 : locking);
+      if (isLast && car.duration === whole && !this.cameToRest) car.time = time;
     }
   }
 
@@ -141,10 +138,11 @@ export class FullMarch {
     this.#isSettled = true;
   }
 
-  #try(duration: number): void {
+  /** Tries a step of the duration that is set. */
+  #try(): void {
     if (!this.#isSettled) this.#settle();
     this.#isSettled = false;
-    rungeKuttaStep(this.dynamics, duration);
+    rungeKuttaStep(this.dynamics);
   }
 
   /** Whether a wheel takes or gives so much energy in the tried step that it is to be gone in smaller ones. */
@@ -161,8 +159,9 @@ export class FullMarch {
   }
 
   /** The wheel that would be turning backwards and was turning forwards most lately; −1 where none. */
-  #firstToLock(whole: number): number {
+  #firstToLock(): number {
     const { each } = this.dynamics.wheels;
+    const whole = this.dynamics.car.duration;
     let first = -1;
     let soonest = whole;
     for (let wheel = 0; wheel < 4; wheel += 1) {
@@ -177,19 +176,20 @@ export class FullMarch {
     return first;
   }
 
-  /** s, shorter than `whole`, after which a wheel (−1: the car) stands still; leaves the step tried for it. */
-  #until(whole: number, wheel: number): number {
+  /** Cuts the tried step where a wheel (−1: the car) stands still. */
+  #cutWhere(wheel: number): void {
+    const { car } = this.dynamics;
     let low = 0;
     let lowValue = wheel < 0 ? this.speed : this.dynamics.wheels.each[wheel]!.turning;
-    let high = whole;
+    let high = car.duration;
     let highValue = this.#triedRunning(wheel);
     let side = 0;
-    let middle = whole;
     for (let i = 0; i < mostTries && Math.abs(highValue) > restTolerance; i += 1) {
-      middle = (low * highValue - high * lowValue) / (highValue - lowValue);
-      this.#try(middle);
+      const middle = (low * highValue - high * lowValue) / (highValue - lowValue);
+      car.duration = middle;
+      this.#try();
       const value = this.#triedRunning(wheel);
-      if (Math.abs(value) <= restTolerance) return middle;
+      if (Math.abs(value) <= restTolerance) return;
       if (value > 0) {
         low = middle;
         lowValue = value;
@@ -202,7 +202,6 @@ export class FullMarch {
         side = -1;
       }
     }
-    return middle;
   }
 
   /** rad/s of a wheel, or m/s of the car for −1, at the end of the tried step. */
@@ -211,20 +210,17 @@ export class FullMarch {
   }
 
   /** Takes the tried step; a wheel that `locks` stands still from now on. */
-  #accept(duration: number, locks: number): void {
-    const { dynamics, books } = this;
+  #accept(locks: number): void {
+    const { dynamics } = this;
     const { car } = dynamics;
     const { each } = dynamics.wheels;
-    const from = car.distance;
-    const before = this.speed;
-    this.time += duration;
-    const sixth = duration / 6;
-    car.acceptStep(sixth, this.time);
+    const sixth = car.duration / 6;
+    car.acceptStep();
     for (let at = 0; at < 4; at += 1) each[at]!.acceptStep(sixth, at === locks);
-    this.speed = dynamics.wheelSpeed();
     this.#settle();
-    books.book(dynamics, this.speed, duration);
-    this.notes.note(this, before, from, duration);
+    this.speed = car.distanceRate;
+    this.books.book(dynamics);
+    this.notes.note(this);
     if (locks >= 0) this.#observer?.(this);
   }
 

@@ -7,23 +7,28 @@ const stopLimits: readonly StopLimit[] = ['brake torque', 'tire grip', 'front lo
 /** What is written down on the way of a full stop. */
 export class StopNotes {
   /** m/s², greatest. */
-  peakDeceleration = 0;
+  peakDeceleration = Number.NaN;
   /** m, where the speed fell through 0.8 and 0.1 of the speed at the first touch. */
-  distanceAtHigh = 0;
-  distanceAtLow = 0;
+  distanceAtHigh = Number.NaN;
+  distanceAtLow = Number.NaN;
   /** m driven under each limit, in the order of `stopLimits`. */
   readonly limited = new Float64Array(stopLimits.length);
   /** m on which any wheel of the axle stood still. */
-  frontSlide = 0;
-  rearSlide = 0;
-  #high = 0;
-  #low = 0;
+  frontSlide = Number.NaN;
+  rearSlide = Number.NaN;
+  /** m/s and m at the last node. */
+  #speed = Number.NaN;
+  #distance = Number.NaN;
+  #high = Number.NaN;
+  #low = Number.NaN;
   /** What holds the stop back with nobody at work: the brakes, or the axle that locked first. */
   #limit = 0;
 
   /** Opens the notes for a stop from a speed, m/s. */
   open(speed: number): void {
     this.peakDeceleration = 0;
+    this.#speed = speed;
+    this.#distance = 0;
     this.#high = 0.8 * speed;
     this.#low = 0.1 * speed;
     this.distanceAtHigh = 0;
@@ -34,8 +39,11 @@ export class StopNotes {
     this.limited.fill(0);
   }
 
-  /** Notes the step that has just been taken, from a speed, m/s, and a place, m. */
-  note({ dynamics, controller, speed }: FullMarch, before: number, from: number, duration: number): void {
+  /** Notes the step that has just been taken. */
+  note({ dynamics, controller, speed }: FullMarch): void {
+    const before = this.#speed;
+    const from = this.#distance;
+    const { duration } = dynamics.car;
     if (dynamics.deceleration > this.peakDeceleration) this.peakDeceleration = dynamics.deceleration;
     const { each } = dynamics.wheels;
     const to = dynamics.car.distance;
@@ -44,6 +52,8 @@ export class StopNotes {
     if (before > this.#low && speed <= this.#low)
       this.distanceAtLow = at(this.#low, before, speed, from, duration);
     const driven = to - from;
+    this.#speed = speed;
+    this.#distance = to;
     const frontStands = each[0].turning <= 0 || each[1].turning <= 0;
     const rearStands = each[2].turning <= 0 || each[3].turning <= 0;
     if (frontStands) this.frontSlide += driven;

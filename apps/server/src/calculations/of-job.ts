@@ -6,18 +6,24 @@ import { requestProblem } from './request-problem.ts';
 export type OfJob<T> =
   { readonly ok: true; readonly answer: T } | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** Set-ups that are asked for, and where in the request. */
+interface SetUpsAsked {
+  readonly path: string;
+  readonly ids: readonly string[];
+}
+
 /**
  * Computes something of a job document.
  *
  * @param document - as it was sent or kept
- * @param setUpIds - set-ups that are asked for
+ * @param asked - set-ups that are asked for
  * @param compute - what to compute of the job
  * @returns the answer; problems where the document is not a job, has no such set-up, or is beyond the formulas
  */
-export function ofJob<T>(document: unknown, setUpIds: readonly string[], compute: (job: Job) => T): OfJob<T> {
+export function ofJob<T>(document: unknown, asked: SetUpsAsked, compute: (job: Job) => T): OfJob<T> {
   const reading = readJobDocument(document);
   if (!reading.ok) return reading;
-  const problems = unknownSetUps(reading.job, setUpIds);
+  const problems = unknownSetUps(reading.job, asked);
   if (problems.length > 0) return { ok: false, problems };
   try {
     return { ok: true, answer: compute(reading.job) };
@@ -26,7 +32,7 @@ export function ofJob<T>(document: unknown, setUpIds: readonly string[], compute
   }
 }
 
-function unknownSetUps(job: Job, ids: readonly string[]): readonly Problem[] {
+function unknownSetUps(job: Job, { path, ids }: SetUpsAsked): readonly Problem[] {
   const known = job.setUps.map(({ id }) => id);
   const accepted = known.join(', ');
   return ids
@@ -35,7 +41,7 @@ function unknownSetUps(job: Job, ids: readonly string[]): readonly Problem[] {
       const message = `"${id}" is none of the job's set-ups; accepted: ${accepted}`;
       return requestProblem({
         code: 'unknown-set-up',
-        path: 'options.setUps',
+        path,
         found: `"${id}"`,
         accepted,
         message,

@@ -51,8 +51,13 @@ export function jobQuestion<Options extends NamesSetUps, Asked, Report>({
     answer: (document, options) => {
       const reading = read(options);
       if (!reading.ok) return reading;
-      const { setUp, setUps = setUp === undefined ? [] : [setUp] } = options;
-      return ofJob(document, setUps, (job) => compute(job, reading.asked));
+      return ofJob(document, setUpsAsked(options), (job) => compute(job, reading.asked));
     },
   };
+}
+
+function setUpsAsked({ setUp, setUps = [] }: NamesSetUps): Parameters<typeof ofJob>[1] {
+  return setUp === undefined
+    ? { path: 'options.setUps', ids: setUps }
+    : { path: 'options.setUp', ids: [setUp] };
 }

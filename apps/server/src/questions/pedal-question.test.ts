@@ -40,6 +40,6 @@ describe('the pedal', () => {
     expect(answer.statusCode).toBe(422);
     expect(JSON.stringify(answer.json())).toContain('20 lbf 1.1 in');
     const unknown = await pedal({ jobId: id, options: { ...few, setUp: 'best' } });
-    expect(unknown.statusCode).toBe(422);
+    expect(unknown.json()).toMatchObject({ status: 422, problems: [{ path: 'options.setUp' }] });
   });
 });

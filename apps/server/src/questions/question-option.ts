@@ -14,5 +14,5 @@ export const questionOption = {
   units: z.enum(['us', 'metric']).exactOptional(),
 };
 
-/** Draws where each is a whole schedule, or a stop simulated wheel by wheel: some 40 ms and 12 ms for a set-up. */
+/** Draws where each is a whole schedule, or a stop simulated wheel by wheel: some 10 to 25 ms for a set-up. */
 export const fewDraws = z.number().int().min(1).max(1000).exactOptional();

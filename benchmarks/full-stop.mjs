@@ -15,7 +15,7 @@ import {
 import { numbersOf } from './full-stop/numbers.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const rounds = 9;
+const rounds = 25;
 const stop = {
   setUp: exampleSetUp,
   road: exampleRoad,
@@ -32,7 +32,7 @@ export default async function fullStops() {
   const program = compiledTwin();
   const best = { full: Infinity, quick: Infinity, twin: Infinity };
   let twin = [Number.NaN, Number.NaN, Number.NaN];
-  for (let i = 0; i < stops.jobs; i += 1) fullStop(stop, march);
+  for (let i = 0; i < 5 * stops.jobs; i += 1) fullStop(stop, march);
   for (let round = 0; round < rounds; round += 1) {
     best.full = Math.min(
       best.full,

@@ -37,7 +37,7 @@ const mostParts = 1000;
  * slowed or spun up; a step is cut where a wheel locks and where the car comes to rest, so that both are found and not
  * stepped over.
  *
- * Equation: `StopDynamics` by `RungeKuttaStep`, a third of the control's period at a time, or less where something changes quickly.
+ * Equation: `StopDynamics` by `rungeKuttaStep`, a third of the control's period at a time, or less where something changes quickly.
  * Source: [runge-kutta]
  */
 export class FullMarch {

@@ -2,7 +2,7 @@ import type { Tire } from '../set-up/tire.ts';
 import type { SlipCurve } from '../tire/magic-formula.ts';
 import { slipCurve } from '../tire/slip-curve.ts';
 
-/** Pieces over a slip of 0 to 1. */
+/** Pieces over a slip of 0 to 1; no more than 511, see `at`. */
 const pieces = 320;
 
 /**
@@ -61,7 +61,7 @@ export class SlipForceTable {
   at(slip: number): number {
     const size = Math.abs(slip);
     const place = size < 1 ? pieces * size : pieces;
-    const piece = (place | 0) & 511;
+    const piece = (place | 0) & 511; // changes nothing, but tells the engine that no place beside it can overflow
     const t = place - piece;
     const { nodes } = this;
     const at = 4 * piece;

@@ -21,6 +21,6 @@ export function readStopOptions(options: StopOptions): PredictOptions {
     draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
     seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),
     sampling: options.sampling,
-    setUps: options.setUp,
+    setUps: options.setUp === undefined ? undefined : [...new Set(options.setUp)],
   });
 }

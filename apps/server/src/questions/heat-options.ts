@@ -44,17 +44,17 @@ const names: Readonly<Record<ScheduleOption, keyof HeatOptions>> = {
 };
 
 /** Which schedule to drive, and how; what means nothing for it is refused. */
-export const heatOptions = options.superRefine((sent, { addIssue }) => {
+export const heatOptions = options.superRefine((sent, context) => {
   const kind = scheduleKind(sent);
   const taken = scheduleOptions[kind];
   const accepted = taken.length === 0 ? 'nothing' : taken.map((option) => names[option]).join(', ');
   for (const [option, name] of Object.entries(names)) {
     if (sent[name] === undefined || taken.some((each) => each === option)) continue;
     const message = `means nothing for the schedule ${kind}, of which may be said: ${accepted}`;
-    addIssue({ code: 'custom', path: [name], message });
+    context.addIssue({ code: 'custom', path: [name], message });
   }
   if (kind === 'laps' && sent.points === undefined)
-    addIssue({
+    context.addIssue({
       code: 'custom',
       path: ['points'],
       message: 'the schedule laps needs the braking points of a lap',

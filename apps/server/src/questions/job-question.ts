@@ -24,9 +24,9 @@ export type OptionsReading<Asked> =
 /** What a question is made of. */
 export interface QuestionParts<Options, Asked, Report> extends Omit<JobQuestion<Options, Report>, 'answer'> {
   /** From what was sent to what the workshop takes. */
-  read(options: Options): OptionsReading<Asked>;
+  readonly read: (options: Options) => OptionsReading<Asked>;
   /** The workshop's use case. */
-  compute(job: Job, asked: Asked): Report;
+  readonly compute: (job: Job, asked: Asked) => Report;
 }
 
 /** Set-ups that options may name. */

@@ -13,11 +13,7 @@ export function questionRoutes(app: App, context: ServerContext): void {
   for (const name of jobQuestionNames) questionRoute(app, context, name);
 }
 
-function questionRoute<Name extends JobQuestionName>(
-  app: App,
-  { store, calculations }: ServerContext,
-  question: Name,
-): void {
+function questionRoute(app: App, { store, calculations }: ServerContext, question: JobQuestionName): void {
   const { path, summary, options: accepted, report } = jobQuestions[question];
   const answered: z.ZodType = report;
   const schema = {

@@ -68,8 +68,10 @@ export class FullMarch {
   start(input: FullStopInput, observer?: FullObserver): void {
     requireRange('speed', input.speed, 'm/s', 0.1, 150);
     this.#refinement = requireRange('refinement', input.refinement ?? 1, '', 1, 1000);
+    requireRange('refinement over its whole part', this.#refinement % 1, '', 0, 0);
     this.#period = loadFullStop(input, this.dynamics, this.controller, this.heat);
-    this.#firstLook = this.#period * requireRange('phase of the control', input.controlPhase ?? 1, '', 0, 1);
+    this.#firstLook =
+      this.#period * requireRange('phase of the control', input.controlPhase ?? 1, '', 1e-6, 1);
     this.#observer = observer;
     this.speed = this.dynamics.wheelSpeed();
     this.cameToRest = false;

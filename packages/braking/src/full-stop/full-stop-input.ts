@@ -18,7 +18,7 @@ export interface FullStopInput {
   readonly lockedWheels?: boolean;
   /** How the antilock works; `usualAntilockControl` where left out. */
   readonly antilockControl?: AntilockControl;
-  /** When the control first looks, over its period, 1; 0 to 1. Another one is another stop of the same kind. */
+  /** When the control first looks, over its period, 1; above 0, to 1. Another one is another stop of the same kind. */
   readonly controlPhase?: number;
   /** Steps over the usual number, 1, a whole number; 2 halves every step. */
   readonly refinement?: number;

@@ -16,7 +16,10 @@ export interface FullStopSummary {
   readonly peakDeceleration: number;
   /** m/s² between 0.8 and 0.1 of the speed at the first touch. */
   readonly meanFullyDevelopedDeceleration: number;
-  /** Mean deceleration over that of the ideal stop, 1: every wheel at the peak friction of its static load at once. */
+  /**
+   * Mean deceleration over that of the ideal stop, 1: every wheel at the peak friction of its static load at once; 0 where
+   * the tires alone would never stop the car.
+   */
   readonly efficiency: number;
   readonly limitedBy: StopLimit;
   readonly cameToRest: boolean;
@@ -95,7 +98,7 @@ export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullS
     meanDeceleration,
     peakDeceleration: notes.peakDeceleration,
     meanFullyDevelopedDeceleration: cameToRest ? betweenGates(input.speed, march) : 0,
-    efficiency: meanDeceleration / idealDeceleration(march, input.speed),
+    efficiency: efficiencyOf(meanDeceleration, idealDeceleration(march, input.speed)),
     limitedBy: notes.limitedBy(),
     cameToRest,
     isBeyondWaterSource: wheels.frontWater.isBeyondSource || wheels.rearWater.isBeyondSource,
@@ -107,6 +110,11 @@ export function summarizeFullStop(input: FullStopInput, march: FullMarch): FullS
     rear: warmer(heat, 2),
     energies: books.ledger(),
   };
+}
+
+/** 1; 0 where the tires alone would never stop the car, so that there is nothing to compare with. */
+function efficiencyOf(meanDeceleration: number, ideal: number): number {
+  return ideal > 0 ? meanDeceleration / ideal : 0;
 }
 
 /** m/s² of a stop from a speed, m/s, with every wheel at the peak friction of its static load: v_0² / (2 ∫ v dv / a). */

@@ -175,6 +175,15 @@ describe('the quick stop', () => {
     );
   });
 
+  it('says that a car that floats, with nothing else to slow it, does not come to rest', () => {
+    const { car, frontTire } = exampleSetUp;
+    const still = { dragArea: 0, frontLiftArea: 0, rearLiftArea: 0, rollingResistance: 0 };
+    const worn = { ...frontTire, treadDepth: 0.0016 };
+    const floating = withSetUp({ car: { ...car, ...still }, frontTire: worn, rearTire: worn });
+    const stop = quickStop({ ...floating, road: { ...exampleRoad, waterDepth: 0.002 }, speed: 60 });
+    expect(stop).toMatchObject({ cameToRest: false, distance: Infinity });
+  });
+
   it('refuses what cannot be', () => {
     expect(() => quickStop({ ...base, speed: 0 })).toThrow('speed');
     expect(() => quickStop({ ...base, foot: { force: -1, rampTime: 0 } })).toThrow('pedal force');

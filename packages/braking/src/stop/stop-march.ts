@@ -195,7 +195,8 @@ export class StopMarch {
   /** Steps of equal loss of speed down to `last`, m/s, shorter ones where they would last long, by time where hardly any is lost. */
   #marchToSpeed(last: number, steps: number): void {
     const { body } = this.car;
-    const draggy = Math.max(1, (6 * body.airDrag) / Math.max(body.airDrag, body.mass * this.deceleration));
+    const slowing = Math.max(body.airDrag, body.mass * this.deceleration);
+    const draggy = slowing > 0 ? Math.max(1, (6 * body.airDrag) / slowing) : 1;
     const widest = (this.speed - last) / (steps * this.#refinement * draggy);
     while (this.speed > last && this.time < mostTime) {
       const longest = this.#longestNow();

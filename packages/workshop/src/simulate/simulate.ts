@@ -32,6 +32,8 @@ const stopsOfMean = 24;
 /** Draws behind the intervals where none are asked for: a simulated stop costs sixty quick ones. */
 const usualDraws = 100;
 
+/** Part of a sought deceleration, 1, that counts as reached. */
+const nearEnough = 0.95;
 /** Draws behind the warnings and the quick stop beside it: one of those has a whole row of stops in it. */
 const warningDraws = 40;
 
@@ -57,7 +59,8 @@ export function simulate(job: Job, options: SimulateOptions = {}): SimulationRep
   const setUpIds = prediction.setUps.map(({ id }) => id);
   const drawn = drawnStops({ job, setUpIds, overrides, foot: options, draws, seed, sampling });
   const setUps = setUpIds.map((_, index) => simulated({ job, options, prediction, drawn, index }));
-  const warnings = [...prediction.warnings, ...simulationNotes(job, setUpIds)];
+  const notes = [...missedNotes(setUps, options.deceleration), ...simulationNotes(job, setUpIds)];
+  const warnings = [...prediction.warnings, ...notes];
   return {
     kind: 'simulation-report',
     version: 1,
@@ -156,6 +159,17 @@ function differenceOf(
   const differences = after.map((distance, row) => distance - (before[row] ?? Number.NaN));
   const value = changed.distance_m.value - reference.distance_m.value;
   return { setUp: changed.id, reference: reference.id, distance_m: intervalOf(value, differences) };
+}
+
+/** Where the foot sought a deceleration that the car did not come near. */
+function missedNotes(setUps: readonly SetUpSimulation[], sought: number | undefined): Warning[] {
+  if (sought === undefined) return [];
+  return setUps
+    .filter(({ meanFullyDevelopedDeceleration_m_s2: reached }) => reached.value < nearEnough * sought)
+    .map(({ id, title, meanFullyDevelopedDeceleration_m_s2: reached }) => {
+      const message = `${title}: the foot did not reach the deceleration that it sought; the fully developed part is ${percent(reached.value / sought)} of it. It had no more force, or the tires no more grip.`;
+      return { code: 'deceleration-not-reached', severity: 'caution', about: id, message };
+    });
 }
 
 function simulationNotes(job: Job, setUpIds: readonly string[]): Warning[] {

@@ -24,7 +24,11 @@ export function simulationSentence({ simulated, speed, units }: SimulationWords)
   const { distance_m, efficiency, title } = simulated;
   const range = say.range(distance_m.low, distance_m.high, 'stopping-distance');
   const from = say.plain(speed, 'speed');
-  return `${title}: from ${from} the car stops in ${range}, at ${percent(efficiency.value)} of the deceleration that its tires alone allow; ${heldBack(simulated)}.`;
+  const used =
+    efficiency.value > 0
+      ? `at ${percent(efficiency.value)} of the deceleration that its tires alone allow`
+      : 'though at that speed its tires float and alone would never stop it';
+  return `${title}: from ${from} the car stops in ${range}, ${used}; ${heldBack(simulated)}.`;
 }
 
 function heldBack({

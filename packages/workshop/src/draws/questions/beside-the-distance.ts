@@ -12,7 +12,10 @@ import type { Known } from '../../job/known.ts';
 export function besideTheDistance({ car, conditions, parts }: Job): ReadonlySet<string> {
   const { frontTrack, rearTrack, pitchFrequency, pitchDamping } = car.facts;
   const beside = [
-    ...[frontTrack, rearTrack, pitchFrequency, pitchDamping],
+    frontTrack,
+    rearTrack,
+    pitchFrequency,
+    pitchDamping,
     ...Object.values(car.laden).map(({ known }) => known),
     conditions.repeatedStops.interval,
     ...Object.values(parts).flatMap(besideOfPart),

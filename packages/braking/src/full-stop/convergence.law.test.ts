@@ -37,9 +37,12 @@ function percent(share: number): string {
   return `${(100 * share).toPrecision(2)} %`;
 }
 
-/** Orders that the errors of three marches, each of half the step, show: log2 of how much closer each pair is. */
+/**
+ * Orders that the errors of three marches, each of half the step, show: log2 of how much closer each pair is. From half the
+ * usual step on: at that one the march itself halves rough steps, so that the next grid is not half of it all through.
+ */
 function orders(figureAt: (refinement: number) => number): readonly number[] {
-  const figures = [1, 2, 4, 8].map(figureAt);
+  const figures = [2, 4, 8, 16].map(figureAt);
   const gaps = figures.slice(1).map((figure, at) => Math.abs(figure - figures[at]!));
   return gaps.slice(1).map((gap, at) => Math.log2(gaps[at]! / gap));
 }

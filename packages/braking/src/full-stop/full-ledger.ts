@@ -85,8 +85,8 @@ export class FullBooks {
       slipping += wheel.force * (speed - wheel.radius * turning);
       engine += wheel.engineDrag * turning;
       const power = wheel.torque * turning;
-      wheel.brakeWork += half * (wheel.brakePower + power);
-      wheel.brakePower = power;
+      wheel.brakeWork += half * (wheel.wattsOfBrake + power);
+      wheel.wattsOfBrake = power;
     }
     this.#tireSlip.add(slipping, half);
     this.#driveline.add(engine, half);

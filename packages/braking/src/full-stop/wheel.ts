@@ -63,7 +63,7 @@ export class Wheel {
   force = Number.NaN;
   torque = Number.NaN;
   /** W that the brake makes at the last node, and J that it has made; see `FullBooks`. */
-  brakePower = Number.NaN;
+  wattsOfBrake = Number.NaN;
   brakeWork = Number.NaN;
 
   /** @param curve - the tire's curve */

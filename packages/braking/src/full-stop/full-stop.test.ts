@@ -325,7 +325,7 @@ describe('a full stop refuses what cannot be', () => {
     ],
     ['share of the lock limit is 2; accepted is 0.1 to 1', { ...driven, driverShare: 2 }],
     ['refinement is 0; accepted is 1 to 1000', { ...base, refinement: 0 }],
-    ['phase of the control is 1.5; accepted is 0 to 1', { ...base, controlPhase: 1.5 }],
+    ['phase of the control is 1.5; accepted is 0.000001 to 1', { ...base, controlPhase: 1.5 }],
     [
       'period of the antilock is 0 s; accepted is 0.001 to 0.05 s',
       { ...base, antilockControl: { ...control, samplePeriod: 0 } },

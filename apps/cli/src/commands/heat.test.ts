@@ -14,7 +14,7 @@ describe('heat', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(/^As found: the front pads get too hot first \(they fade at 760 °F\) in stop \d/);
     expect(unbroken(out)).toMatch(/Headroom: \d+ \(\d+ to \d+\) such stops before something is too hot/);
-    expect(out.match(/^\d+: 60\.0 mph to 0 mph/gm)).toHaveLength(8);
+    expect(out.match(/^\d+: 60 mph to 0 mph/gm)).toHaveLength(8);
     expect(tooWide(out)).toEqual([]);
   });
 

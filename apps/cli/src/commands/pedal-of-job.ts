@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import type { UnitSystem } from '@standstill/units';
 import {
+  conditionsFacts,
   PedalPointsError,
   reportPedal,
   readPedalPoints,
@@ -41,7 +42,7 @@ export async function pedalOfJob(
 ): Promise<ExitCode> {
   const known = knownOptions({
     setUp: options.setUp,
-    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, 'force'),
+    pedalForce: readQuantityOption('--pedal-force', options.pedalForce, conditionsFacts.pedalForce),
     deceleration: readQuantityOption('--deceleration', options.deceleration, 'acceleration'),
     draws: readCountOption('--draws', options.draws, { low: 20, high: 100_000 }),
     seed: readCountOption('--seed', options.seed, { low: 0, high: 2 ** 31 - 1 }),

@@ -48,7 +48,7 @@ const waterSpeedSteps = 64;
  * @returns the march, ready for `fullStop`
  * Source: [geometry]
  * @example
- * fullStopWorkspace().time // => 0
+ * fullStopWorkspace().cameToRest // => false
  */
 export function fullStopWorkspace(): FullMarch {
   return new FullMarch();

@@ -74,10 +74,7 @@ describe('pedal', () => {
       ['--engine', 'off', '--measured', '20 lbf; 4 lbf 1 in'],
       /^--measured: point 1 is "20 lbf"; accepted is a push/,
     ],
-    [
-      ['--pedal-force', '9 kN'],
-      /^Outside what can be computed here: pedal force is 9000 N; accepted is 5 to 2000 N/,
-    ],
+    [['--pedal-force', '9 kN'], /^--pedal-force: 9 kN; accepted is 0\.01 kN to 2 kN/],
     [['--set-up', 'best'], /^--set-up: the job has no set-up "best"/],
   ] as const)('refuses %j in one line', (words, message) => {
     const { code, out, err } = run('pedal', 'coupe.yaml', ...words);

@@ -55,24 +55,12 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end(await (await import('./commands/check-jobs.ts')).checkJobs(jobs, options, terminal)),
     );
 
-  program
-    .command('predict <job>')
+  withSetUpOptions(program.command('predict <job>'))
     .description(
       'say what each set-up of a job would do to the stop, the pedal, the lock order and the heat, and how sure that is',
     )
     .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
     .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
-    .option(
-      '--set-up <id>',
-      'only this set-up; repeat for more, the first is what the others are set against',
-      collect,
-    )
-    .option('--draws <n>', 'draws behind the intervals')
-    .option('--seed <n>', 'seed of the draws')
-    .addOption(sampling())
-    .option('--assumed', 'list every assumed value with its reason')
-    .addOption(units())
-    .addOption(json())
     .addHelpText(
       'after',
       example('standstill predict examples/hill-climb-coupe --speed "60 mph" --pedal-force "90 lbf"'),
@@ -81,8 +69,7 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end(await (await import('./commands/predict-job.ts')).predictJob(job, options, terminal)),
     );
 
-  program
-    .command('simulate <job>')
+  withSetUpOptions(program.command('simulate <job>'))
     .description(
       'go through the stop wheel by wheel: when a wheel locks, what ABS does, where the energy goes. To compare kits use predict; use this for ABS, a locked wheel, or to check predict',
     )
@@ -91,17 +78,6 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     .option('--deceleration <deceleration>', 'let the foot seek a deceleration, e.g. "0.5 g"')
     .option('--locked-wheels', 'without ABS keep the foot down whatever locks')
     .option('--trace', 'with --json, the stop over time: every wheel, 200 times a second')
-    .option(
-      '--set-up <id>',
-      'only this set-up; repeat for more, the first is what the others are set against',
-      collect,
-    )
-    .option('--draws <n>', 'draws behind the intervals')
-    .option('--seed <n>', 'seed of the draws')
-    .addOption(sampling())
-    .option('--assumed', 'list every assumed value with its reason')
-    .addOption(units())
-    .addOption(json())
     .addHelpText(
       'after',
       example(
@@ -113,22 +89,10 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end(await (await import('./commands/simulate-job.ts')).simulateJob(job, options, terminal)),
     );
 
-  program
-    .command('limits <job>')
+  withSetUpOptions(program.command('limits <job>'))
     .description('say what holds each set-up back, where the feet go, and what to measure next')
     .option('--speed <speed>', 'speed at the start of the stop, e.g. "60 mph"')
     .option('--pedal-force <force>', 'force of the foot, e.g. "90 lbf"')
-    .option(
-      '--set-up <id>',
-      'only this set-up; repeat for more, the first is what the others are set against',
-      collect,
-    )
-    .option('--draws <n>', 'draws behind the intervals')
-    .option('--seed <n>', 'seed of the draws')
-    .addOption(sampling())
-    .option('--assumed', 'list every assumed value with its reason')
-    .addOption(units())
-    .addOption(json())
     .addHelpText('after', example('standstill limits examples/hill-climb-coupe --set-up as-found'))
     .action(async (job: string, options: LimitJobOptions) =>
       end(await (await import('./commands/limit-job.ts')).limitJob(job, options, terminal)),
@@ -278,6 +242,22 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end((await import('./commands/print-schema.ts')).printSchema(name, terminal)),
     );
   return program;
+}
+
+/** What every question about the set-ups of a job takes: which of them, and the draws behind its intervals. */
+function withSetUpOptions(command: Command): Command {
+  return command
+    .option(
+      '--set-up <id>',
+      'only this set-up; repeat for more, the first is what the others are set against',
+      collect,
+    )
+    .option('--draws <n>', 'draws behind the intervals')
+    .option('--seed <n>', 'seed of the draws')
+    .addOption(sampling())
+    .option('--assumed', 'list every assumed value with its reason')
+    .addOption(units())
+    .addOption(json());
 }
 
 function withLogOptions(command: Command): Command {

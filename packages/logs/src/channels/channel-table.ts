@@ -30,6 +30,8 @@ export interface Channel {
   /** How the unit was known. `assumed` units must be shown to the person before a result is believed. */
   readonly unitOrigin: 'header' | 'format' | 'given' | 'assumed' | 'none';
   readonly values: Float64Array;
+  /** Who said what the channel is: the format, a guess from its heading, or a person. */
+  readonly chosenBy: 'format' | 'guess' | 'person';
 }
 
 /** The source's clock: one offset a segment, because the clock may jump back between two of them. */
@@ -52,6 +54,8 @@ export interface ChannelTable {
   readonly epoch: string | null;
   /** How `time` maps to the source's own clock; absent where the source only counts seconds. */
   readonly clock?: SourceClock;
+  /** The headings in one line, by which a remembered choice of columns is found again; null where there are none. */
+  readonly headings: string | null;
   readonly source: {
     readonly name: string;
     readonly format: string;

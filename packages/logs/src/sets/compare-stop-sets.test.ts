@@ -23,7 +23,16 @@ function stop(distance: number, flags: readonly StopFlag[] = []): FoundStop {
     buildUpTime: 0.3,
     sampleRate: 10,
     flags,
-    trace: { time: new Float64Array(0), speed: new Float64Array(0) },
+    temperatures: [],
+    developedPressure: null,
+    developedPedalForce: null,
+    heading: null,
+    trace: {
+      time: new Float64Array(0),
+      speed: new Float64Array(0),
+      speedStandardError: new Float64Array(0),
+      deceleration: new Float64Array(0),
+    },
   };
 }
 

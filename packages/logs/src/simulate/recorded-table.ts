@@ -15,6 +15,7 @@ export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name
     channels: brakeApplied === null ? [speeds] : [speeds, channel('brake', 'brake-switch', brakeApplied)],
     segmentStarts: [0],
     epoch: null,
+    headings: null,
     source: { name, format: 'made by the sensor model', bytes: 0, rows: time.length },
     issues: [],
   };
@@ -22,5 +23,5 @@ export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name
 
 function channel(name: string, quantity: Channel['quantity'], values: Float64Array): Channel {
   const unitAsRead = quantity === 'speed' ? 'm/s' : '';
-  return { name, quantity, unitAsRead, unitOrigin: 'format', values };
+  return { name, quantity, unitAsRead, unitOrigin: 'format', chosenBy: 'format', values };
 }

@@ -2,7 +2,7 @@ import type { ChannelTable } from '../channels/channel-table.ts';
 import { brakeSignals } from './brake-start.ts';
 import { fillOptions } from './fill-options.ts';
 import type { FindOptions } from './find-options.ts';
-import type { FoundStop } from './found-stop.ts';
+import type { FoundStop, UsedSensor } from './found-stop.ts';
 import { measureStop } from './measure-stop.ts';
 import type { RejectedStop } from './rejected-stop.ts';
 import { restMoments } from './rest-moment.ts';
@@ -12,6 +12,8 @@ import { speedTrack } from './speed-track.ts';
 export interface StopSearch {
   readonly stops: readonly FoundStop[];
   readonly rejected: readonly RejectedStop[];
+  /** The sensors of the log, and what the smoother made of each. */
+  readonly sensors: readonly UsedSensor[];
 }
 
 /**
@@ -48,7 +50,7 @@ export function searchStops(table: ChannelTable, options: FindOptions = {}): Sto
       else rejected.push(found);
     }
   }
-  return { stops, rejected };
+  return { stops, rejected, sensors: [] };
 }
 
 /**

@@ -1,3 +1,5 @@
+import type { ChannelQuantity } from '../channels/channel-table.ts';
+
 /** Why a stop is doubted or left out of a set. */
 export interface StopFlag {
   readonly code:
@@ -16,6 +18,39 @@ export interface StopFlag {
   /** `excludes` keeps the stop out of every set; `warns` leaves it in and says so. */
   readonly severity: 'excludes' | 'warns';
   readonly reason: string;
+}
+
+/** What a temperature channel read at a stop. */
+export interface StopTemperature {
+  readonly channel: string;
+  readonly start: number;
+  readonly end: number | null;
+}
+
+/** A stop as smoothed. */
+export interface StopTrace {
+  readonly time: Float64Array;
+  readonly speed: Float64Array;
+  readonly speedStandardError: Float64Array;
+  readonly deceleration: Float64Array;
+}
+
+/** A sensor of the log as the smoother saw it. */
+export interface UsedSensor {
+  readonly channel: string;
+  readonly quantity: ChannelQuantity;
+  readonly used: boolean;
+  /** Why it was not used, or what was done with it. */
+  readonly note: string;
+  /** One standard deviation of its errors, SI units of the quantity; null where it was not used. */
+  readonly noise: number | null;
+  readonly noiseOrigin: 'estimated' | 'given' | 'assumed' | null;
+  /** SI units of the quantity, added to what it reads; null where there is none. */
+  readonly bias: number | null;
+  /** rad, mounting tilt or grade that the bias amounts to; null but for accelerometers. */
+  readonly tilt: number | null;
+  /** True value over reading; null but for wheel speeds. */
+  readonly scale: number | null;
 }
 
 /**
@@ -62,6 +97,17 @@ export interface FoundStop {
   /** Hz, real rate at which the speed changed or was sampled, not the row rate. */
   readonly sampleRate: number;
   readonly flags: readonly StopFlag[];
-  /** Trace of the stop for drawing: s and m/s, from 1 s before the start. */
-  readonly trace: { readonly time: Float64Array; readonly speed: Float64Array };
+  /** °C by channel, at the start and at rest (`end`; null where the channel has no value near it). */
+  readonly temperatures: readonly StopTemperature[];
+  /** Pa, mean over the fully developed part (0.8 to 0.1 of the entry speed); null where it is not recorded. */
+  readonly developedPressure: number | null;
+  /** N, likewise. */
+  readonly developedPedalForce: number | null;
+  /** rad from north, direction of travel at the start; null where it is not recorded. */
+  readonly heading: number | null;
+  /**
+   * Trace of the stop for drawing, from 1 s before the start: s, m/s, m/s (one standard error of the speed) and m/s²
+   * (positive when slowing).
+   */
+  readonly trace: StopTrace;
 }

@@ -13,6 +13,7 @@ export function madeTable(
       quantity: quantity as ChannelQuantity,
       unitAsRead: '',
       unitOrigin: 'header',
+      chosenBy: 'guess',
       values: Float64Array.from(one),
     }));
   });
@@ -21,6 +22,7 @@ export function madeTable(
     channels,
     segmentStarts: [0],
     epoch: null,
+    headings: null,
     source: { name: 'made', format: 'made', bytes: 0, rows: time.length },
     issues: [],
     ...more,

@@ -151,6 +151,10 @@ function described(
     peakDeceleration: peakDeceleration(chain),
     buildUpTime: track.interval <= 1.05 / showsBuildUp ? estimate.time - start + 0.9 * estimate.ramp : null,
     sampleRate: 1 / track.interval,
+    temperatures: [],
+    developedPressure: null,
+    developedPedalForce: null,
+    heading: null,
     trace: traceOf(run, start, rest),
   } satisfies Omit<FoundStop, 'flags'>;
   return {
@@ -167,5 +171,6 @@ function traceOf(run: SpeedRun, start: number, rest: RestMoment): FoundStop['tra
   time.set(run.time.subarray(first, rest.lastMoving + 1));
   speed.set(run.speed.subarray(first, rest.lastMoving + 1));
   time[count] = rest.time;
-  return { time, speed };
+  const none = (): Float64Array => new Float64Array(count + 1);
+  return { time, speed, speedStandardError: none(), deceleration: none() };
 }

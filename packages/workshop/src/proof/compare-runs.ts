@@ -97,6 +97,11 @@ function comparisonOf(compared: StopSetComparison, input: CompareRunsInput, look
     after: summaryOf(after),
     difference_m: { ...compared.difference },
     differencePercent: { ...compared.differencePercent },
+    bootstrap_m: null,
+    adjusted: null,
+    control: null,
+    confounded: confounders.length > 0,
+    advice: [],
     sameLogger: sameLogger(input.before.reports, input.after.reports),
     welch: welch === null ? null : { ...welch },
     permutation: { ...permutation },
@@ -140,5 +145,8 @@ function summaryOf(set: SetFigures): Comparison['before'] {
     worst_m: set.worst,
     distances_m: [...set.distances],
     trend_m_per_run: set.trend === null ? null : { ...set.trend },
+    warmUp_m: null,
+    leftOut: [],
+    judged: [],
   };
 }

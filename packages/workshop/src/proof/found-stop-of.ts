@@ -28,6 +28,19 @@ export function foundStopOf(stop: StopResult): FoundStop {
     sampleRate: stop.sampleRate_Hz,
     // Reports come from our own reader or through the report's schema.
     flags: stop.flags as readonly StopFlag[],
-    trace: { time: Float64Array.from(stop.trace.time_s), speed: Float64Array.from(stop.trace.speed_m_s) },
+    temperatures: stop.temperatures.map(({ channel, start_C: start, end_C: end }) => ({
+      channel,
+      start,
+      end,
+    })),
+    developedPressure: stop.developedPressure_Pa,
+    developedPedalForce: stop.developedPedalForce_N,
+    heading: stop.heading_rad,
+    trace: {
+      time: Float64Array.from(stop.trace.time_s),
+      speed: Float64Array.from(stop.trace.speed_m_s),
+      speedStandardError: Float64Array.from(stop.trace.speedStandardError_m_s),
+      deceleration: Float64Array.from(stop.trace.deceleration_m_s2),
+    },
   };
 }

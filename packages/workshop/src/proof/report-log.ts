@@ -1,6 +1,6 @@
 import { readLog, searchStops } from '@standstill/logs';
-import type { ChannelTable, FoundStop, ReadOptions } from '@standstill/logs';
-import type { LogRefusal, LogReport, StopResult } from '../results/log-report.ts';
+import type { ChannelTable, FoundStop, ReadOptions, UsedSensor } from '@standstill/logs';
+import type { LogRefusal, LogReport, SensorResult, StopResult } from '../results/log-report.ts';
 import { logSentence } from './log-sentence.ts';
 import type { RejectedStop } from './log-sentence.ts';
 
@@ -31,7 +31,7 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
   const outcome = readLog(file.content, { name: file.name, ...(columns === undefined ? {} : { columns }) });
   if (!outcome.ok) return refusal(file, outcome.code, outcome.sentence);
   const { table } = outcome;
-  const { stops, rejected } = searchStops(table, {
+  const { stops, rejected, sensors } = searchStops(table, {
     ...(nominalSpeed === undefined ? {} : { nominalSpeed }),
     ...(grade === undefined ? {} : { grade }),
     units,
@@ -51,12 +51,15 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
     source: { ...table.source, name: file.name },
     epoch: table.epoch,
     duration_s: durationOf(table),
-    channels: table.channels.map(({ name, quantity, unitAsRead, unitOrigin }) => ({
+    channels: table.channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy }) => ({
       name,
       quantity,
       unitAsRead,
       unitOrigin,
+      chosenBy,
     })),
+    headings: table.headings,
+    sensors: sensors.map(sensorOf),
     issues: [...table.issues.map((issue) => ({ ...issue })), ...rejected.map(issueOf)],
     nominalSpeed_m_s,
     stops: results,
@@ -97,6 +100,15 @@ function stopResultOf(stop: FoundStop): StopResult {
     sampleRate_Hz: stop.sampleRate,
     counted: !stop.flags.some(({ severity }) => severity === 'excludes'),
     flags: stop.flags.map((flag) => ({ ...flag })),
+    judgement: null,
+    temperatures: stop.temperatures.map(({ channel, start, end }) => ({
+      channel,
+      start_C: start,
+      end_C: end,
+    })),
+    developedPressure_Pa: stop.developedPressure,
+    developedPedalForce_N: stop.developedPedalForce,
+    heading_rad: stop.heading,
     trace: traceOf(stop),
   };
 }
@@ -107,5 +119,11 @@ function traceOf({ trace }: FoundStop): StopResult['trace'] {
   return {
     time_s: there.map((row) => trace.time[row] ?? 0),
     speed_m_s: there.map((row) => trace.speed[row] ?? 0),
+    speedStandardError_m_s: there.map((row) => trace.speedStandardError[row] ?? 0),
+    deceleration_m_s2: there.map((row) => trace.deceleration[row] ?? 0),
   };
+}
+
+function sensorOf({ tilt, ...sensor }: UsedSensor): SensorResult {
+  return { ...sensor, tilt_rad: tilt };
 }

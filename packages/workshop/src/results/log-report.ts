@@ -7,6 +7,14 @@ const flag = z.strictObject({
   reason: z.string(),
 });
 
+/** What a person said of a stop. */
+export const stopJudgement = z.strictObject({
+  verdict: z.enum(['rejected', 'restored']),
+  reason: z.string(),
+  by: z.string().nullable(),
+  date: z.string().nullable(),
+});
+
 /** One stop found in a log; see `FoundStop` in the logs room for the definitions. */
 export const stopResult = z.strictObject({
   number: z.number().int(),
@@ -28,9 +36,27 @@ export const stopResult = z.strictObject({
   peakDeceleration_m_s2: z.number(),
   buildUpTime_s: z.number().nullable(),
   sampleRate_Hz: z.number(),
+  /** Whether it counts in sets: by its flags, unless a person judged otherwise. */
   counted: z.boolean(),
   flags: z.array(flag),
-  trace: z.strictObject({ time_s: z.array(z.number()), speed_m_s: z.array(z.number()) }),
+  /** A person's word on the stop, with the reason; null where nobody judged it. Nothing is ever deleted. */
+  judgement: stopJudgement.nullable(),
+  /** One entry for each temperature channel that has a value near the start. */
+  temperatures: z.array(
+    z.strictObject({ channel: z.string(), start_C: z.number(), end_C: z.number().nullable() }),
+  ),
+  /** Mean over the fully developed part, 0.8 to 0.1 of the entry speed; null where it is not recorded. */
+  developedPressure_Pa: z.number().nullable(),
+  developedPedalForce_N: z.number().nullable(),
+  /** Direction of travel at the start, from north; null where it is not recorded. */
+  heading_rad: z.number().nullable(),
+  /** As smoothed over all sensors that were used, with one standard error of the speed. */
+  trace: z.strictObject({
+    time_s: z.array(z.number()),
+    speed_m_s: z.array(z.number()),
+    speedStandardError_m_s: z.array(z.number()),
+    deceleration_m_s2: z.array(z.number()),
+  }),
 });
 
 export const channelResult = z.strictObject({
@@ -38,6 +64,26 @@ export const channelResult = z.strictObject({
   quantity: z.string(),
   unitAsRead: z.string(),
   unitOrigin: z.enum(['header', 'format', 'given', 'assumed', 'none']),
+  /** Who said what the channel is: the format, a guess from its heading, or a person (now or remembered). */
+  chosenBy: z.enum(['format', 'guess', 'person']),
+});
+
+/** A sensor of the log as the smoother saw it. */
+export const sensorResult = z.strictObject({
+  channel: z.string(),
+  quantity: z.string(),
+  used: z.boolean(),
+  /** Why it was not used, or what was done with it. */
+  note: z.string(),
+  /** One standard deviation of its errors, in SI units of the quantity; null where it was not used. */
+  noise: z.number().nullable(),
+  noiseOrigin: z.enum(['estimated', 'given', 'assumed']).nullable(),
+  /** Added to what it reads; for an accelerometer bias and tilt together, as read at standstill. */
+  bias: z.number().nullable(),
+  /** rad, mounting tilt or grade that such a bias amounts to; null but for accelerometers. */
+  tilt_rad: z.number().nullable(),
+  /** True value over reading, for wheel speeds; null else. */
+  scale: z.number().nullable(),
 });
 
 export const logReport = z.strictObject({
@@ -53,6 +99,9 @@ export const logReport = z.strictObject({
   epoch: z.string().nullable(),
   duration_s: z.number(),
   channels: z.array(channelResult),
+  /** The headings in one line: files with the same line take the same remembered columns. Null where there are none. */
+  headings: z.string().nullable(),
+  sensors: z.array(sensorResult),
   issues: z.array(
     z.strictObject({
       code: z.string(),
@@ -87,6 +136,38 @@ const setSummary = z.strictObject({
   distances_m: z.array(z.number()),
   /** m per run in run order, with its interval; null under three runs. */
   trend_m_per_run: estimate.nullable(),
+  /** What the first stop lies over the line through the others; null under four runs. */
+  warmUp_m: estimate.nullable(),
+  /** Stops that don't count, with the reason. */
+  leftOut: z.array(z.strictObject({ log: z.string(), number: z.number().int(), reason: z.string() })),
+  /** Stops that a person rejected or restored. */
+  judged: z.array(
+    z.strictObject({
+      log: z.string(),
+      number: z.number().int(),
+      verdict: z.enum(['rejected', 'restored']),
+      reason: z.string(),
+    }),
+  ),
+});
+
+/** The difference with something taken out that was not the change. */
+const adjustedDifference = z.strictObject({
+  difference_m: estimate,
+  /** What was taken out, each with its own effect. */
+  takenOut: z.array(z.strictObject({ what: z.string(), effect: estimate, unit: z.string() })),
+  sentence: z.string(),
+});
+
+/** What a repeat of the old set-up or a reference car adds. */
+const control = z.strictObject({
+  kind: z.enum(['repeat', 'reference-car']),
+  count: z.number().int(),
+  /** What moved without the change: repeat minus before, or the reference car's after minus before. */
+  drift_m: estimate,
+  /** The difference with that taken out. */
+  difference_m: estimate,
+  sentence: z.string(),
 });
 
 export const comparison = z.strictObject({
@@ -101,6 +182,11 @@ export const comparison = z.strictObject({
   /** after minus before; negative is shorter. */
   difference_m: estimate,
   differencePercent: estimate,
+  /** By drawing both sets anew from themselves, 10,000 times; too narrow for small sets, and said so. */
+  bootstrap_m: estimate.nullable(),
+  /** With the trend over the runs, the warm-up and the recorded conditions taken out; null where nothing can be. */
+  adjusted: adjustedDifference.nullable(),
+  control: control.nullable(),
   /** Whether both sets seem to come from one logger, so that its unknown delay drops out of the difference. */
   sameLogger: z.boolean(),
   welch: z.strictObject({ t: z.number(), degreesOfFreedom: z.number(), p: z.number() }).nullable(),
@@ -119,6 +205,9 @@ export const comparison = z.strictObject({
   runsNeeded: z.strictObject({ difference_m: z.number(), runsPerSet: z.number().int().nullable() }),
   /** What was different between the sets besides the set-up, and so can't be told from it. */
   confounders: z.array(z.string()),
+  /** Whether the difference may be something else than the change: then `advice` says what to drive. */
+  confounded: z.boolean(),
+  advice: z.array(z.string()),
   /** Set against a prediction where a job is given: how much of the measured change the brakes can explain. */
   expectation: z
     .strictObject({
@@ -142,6 +231,8 @@ export const comparisonRefusal = z.strictObject({
 });
 
 export type ComparisonRefusal = z.infer<typeof comparisonRefusal>;
+export type StopJudgement = z.infer<typeof stopJudgement>;
+export type SensorResult = z.infer<typeof sensorResult>;
 export type StopResult = z.infer<typeof stopResult>;
 export type LogReport = z.infer<typeof logReport>;
 export type LogRefusal = z.infer<typeof logRefusal>;

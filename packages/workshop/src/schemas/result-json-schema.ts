@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { fadeRefusal, fadeReport } from '../results/fade-report.ts';
+import { reconciliation, reconciliationRefusal } from '../results/reconciliation.ts';
+import { testPlan } from '../results/test-plan.ts';
 import { heatReport } from '../results/heat-report.ts';
 import { balanceReport } from '../results/balance-report.ts';
 import { comparison, comparisonRefusal, logRefusal, logReport } from '../results/log-report.ts';
@@ -19,6 +22,11 @@ const results = {
   'log-refusal': logRefusal,
   comparison,
   'comparison-refusal': comparisonRefusal,
+  'fade-report': fadeReport,
+  'fade-refusal': fadeRefusal,
+  'test-plan': testPlan,
+  reconciliation,
+  'reconciliation-refusal': reconciliationRefusal,
   problem,
 } as const;
 

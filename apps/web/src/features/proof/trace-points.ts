@@ -7,11 +7,14 @@ export interface TracePoint {
   readonly speed: number;
 }
 
+/** What of a stop is drawn. */
+export interface TracedStop {
+  readonly start_s: number;
+  readonly trace: Pick<StopResult['trace'], 'time_s' | 'speed_m_s'>;
+}
+
 /** The trace of a stop along the road instead of over time: from its start, trapezoids of speed over time. */
-export function tracePoints({
-  start_s,
-  trace,
-}: Pick<StopResult, 'start_s' | 'trace'>): readonly TracePoint[] {
+export function tracePoints({ start_s, trace }: TracedStop): readonly TracePoint[] {
   const points: TracePoint[] = [];
   let time = start_s;
   for (let index = 0; index < trace.time_s.length; index++) {
@@ -26,7 +29,7 @@ export function tracePoints({
 }
 
 /** The speed at the start, between the samples around it. */
-function speedAt({ time_s, speed_m_s }: StopResult['trace'], after: number, start: number): number {
+function speedAt({ time_s, speed_m_s }: TracedStop['trace'], after: number, start: number): number {
   const [to, toTime] = [speed_m_s[after] ?? 0, time_s[after] ?? start];
   const [from, fromTime] = [speed_m_s[after - 1] ?? to, time_s[after - 1] ?? start];
   if (!Number.isFinite(from) || toTime <= fromTime) return to;

@@ -9,6 +9,8 @@ export interface ColumnPlan {
   readonly role: ColumnRole;
   readonly unitAsRead: string;
   readonly unitOrigin: Channel['unitOrigin'];
+  /** Whether a person said what it is. */
+  readonly chosenBy: Channel['chosenBy'];
   /** SI = number × factor + shift. */
   readonly factor: number;
   readonly shift: number;

@@ -62,6 +62,7 @@ export function csvTable(
     segmentStarts: finished.segmentStarts,
     epoch: clock?.kind === 'date-time' ? isoText(clock.offsets[0]!) : null,
     ...(clock === null ? {} : { clock }),
+    headings: null,
     source: { name, format: 'CSV', bytes: bytes.length, rows: finished.time.length },
     issues: issues.list(),
   };
@@ -77,6 +78,7 @@ function channelOf(plan: ColumnPlan, values: Float64Array): Channel {
     quantity: plan.role === 'time' ? 'unknown' : plan.role,
     unitAsRead: plan.unitAsRead,
     unitOrigin: plan.unitOrigin,
+    chosenBy: plan.chosenBy,
     values,
   };
 }

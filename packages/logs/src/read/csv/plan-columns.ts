@@ -127,7 +127,7 @@ function chosenPlan(
   const label = labels[index]!;
   const parts = headerField(label, (_, unit) => unitScaleOf(role, unit) !== null);
   const unit = choice.unit ?? (unitOfRow(dialect, index) || parts.unit);
-  const plan = { ...nothing(index, label), role, unitAsRead: unit };
+  const plan = { ...nothing(index, label), role, unitAsRead: unit, chosenBy: 'person' as const };
   const size = choice.scale ?? 1;
   if (sample.isText && role !== 'time' && role !== 'brake-switch')
     return refuseLog(
@@ -157,6 +157,7 @@ function nothing(index: number, label: string): ColumnPlan {
     role: 'unknown',
     unitAsRead: '',
     unitOrigin: 'none',
+    chosenBy: 'guess',
     factor: 1,
     shift: 0,
     isText: false,

@@ -95,6 +95,7 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
     channels,
     segmentStarts: finished.segmentStarts,
     epoch: dated ? isoText(offsets[0]!) : null,
+    headings: null,
     clock: { kind: dated ? 'date-time' : 'time-of-day', offsets },
     source: { name, format: 'NMEA 0183', bytes: bytes.length, rows: finished.time.length },
     issues: issues.list(),
@@ -165,7 +166,14 @@ function unlessVoid(row: FixRow, value: number | undefined): number {
 }
 
 function channelOf({ name, quantity, unit }: FixColumn, values: Float64Array): Channel {
-  return { name, quantity, unitAsRead: unit, unitOrigin: unit === '' ? 'none' : 'format', values };
+  return {
+    name,
+    quantity,
+    unitAsRead: unit,
+    unitOrigin: unit === '' ? 'none' : 'format',
+    chosenBy: 'format',
+    values,
+  };
 }
 
 function holdsValues({ values }: Channel): boolean {

@@ -1,9 +1,12 @@
+export type * from './channels/byte-source.ts';
 export type * from './channels/channel-table.ts';
 export type * from './channels/log-issue.ts';
 export * from './log-codes.ts';
 export type { ColumnChoice, ColumnChoices } from './read/csv/column-choice.ts';
 export type { LogRefusal } from './read/log-refusal.ts';
 export * from './read/read-log.ts';
+export type { ChannelSummary, LogScan } from './read/scan/log-scan.ts';
+export * from './read/scan/scan-log.ts';
 export * from './stops/corrected-distance.ts';
 export type { FindOptions } from './stops/find-options.ts';
 export * from './stops/find-stops.ts';

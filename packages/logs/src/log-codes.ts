@@ -10,6 +10,7 @@ export const logRefusalCodes = {
   'log-unknown-unit': 'A unit is not known, or does not fit what it is put to.',
   'log-no-rows': 'No row could be used.',
   'log-one-sample': 'There is only one sample.',
+  'log-too-large': 'The file is larger than what is read at once in its format.',
 } as const;
 
 export type LogRefusalCode = keyof typeof logRefusalCodes;
@@ -42,6 +43,7 @@ export const logIssueCodes = {
   'void-fix': 'A fix that the receiver itself calls void; its speed is a gap, never zero.',
   'no-date': 'No sentence tells the date; times are times of day.',
   'speed-without-time': 'A speed sentence before the first time, skipped.',
+  'read-in-sections': 'A large log, read in sections; what is estimated from a log is estimated in each.',
 } as const;
 
 export type LogIssueCode = keyof typeof logIssueCodes;

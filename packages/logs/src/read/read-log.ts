@@ -1,4 +1,6 @@
+import type { ByteSource } from '../channels/byte-source.ts';
 import type { ChannelTable } from '../channels/channel-table.ts';
+import { longestWhole, wholeBytes } from './bytes/whole-bytes.ts';
 import type { ColumnChoices } from './csv/column-choice.ts';
 import { readCsv } from './csv/read-csv.ts';
 import { refuseLog, type LogRefusal } from './log-refusal.ts';
@@ -24,11 +26,18 @@ export type ReadOutcome = { readonly ok: true; readonly table: ChannelTable } | 
  *
  * Assumes: CSV with one row a moment, or NMEA 0183.
  *
- * @param bytes - the whole file
+ * @param source - the log, in memory or read piece by piece
  * @param options - name and a person's word on the columns
  * @returns the channel table with SI values (°C for temperatures), or the refusal
  */
-export function readLog(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
+export function readLog(source: Uint8Array | ByteSource, options: ReadOptions): ReadOutcome {
+  const bytes = wholeBytes(source);
+  if (bytes === null)
+    return refuseLog(
+      'log-too-large',
+      options.name,
+      `is larger than ${longestWhole / 2 ** 20} MB, more than is read at once; cut it into shorter logs.`,
+    );
   const format = sniffFormat(bytes);
   if (format.kind === 'empty')
     return refuseLog('log-empty', options.name, 'is empty; export the log again and look at its size.');

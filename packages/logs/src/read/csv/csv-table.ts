@@ -21,6 +21,8 @@ export interface PlannedTable {
   readonly dialect: CsvDialect;
   readonly time: TimePlan;
   readonly columns: readonly ColumnPlan[];
+  /** The headings in one line; null where the file has none. */
+  readonly headings: string | null;
   readonly issues: IssueList;
   readonly name: string;
 }
@@ -62,7 +64,7 @@ export function csvTable(
     segmentStarts: finished.segmentStarts,
     epoch: clock?.kind === 'date-time' ? isoText(clock.offsets[0]!) : null,
     ...(clock === null ? {} : { clock }),
-    headings: null,
+    headings: input.headings,
     source: { name, format: 'CSV', bytes: bytes.length, rows: finished.time.length },
     issues: issues.list(),
   };

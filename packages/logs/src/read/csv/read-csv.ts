@@ -42,22 +42,24 @@ export function readCsv(bytes: Uint8Array, options: ReadOptions, fill?: Fill): R
     );
   const labels = columnLabels(dialect, dialect.preambleRows + 1, issues);
   const choices = choicesOf(options);
-  const planned = planColumns({ name: options.name, dialect, labels, choices, issues });
-  if (!planned.ok) return planned;
-  const time = timePlan(dialect, planned.columns, issues);
+  const plans = planColumns({ name: options.name, dialect, labels, choices, issues });
+  if (!plans.ok) return plans;
+  const time = timePlan(dialect, plans.columns, issues);
   if (time === null)
     return refuseLog(
       'log-no-time',
       options.name,
       `has no column that tells the time; its columns are ${quotedList(labels)}. Say which one is the time.`,
     );
-  const columns = planned.columns
+  const columns = plans.columns
     .filter(({ index }) => index !== time.index)
     .map(withScale(options.speedScale));
   const speedTrouble = speedRefusal(options.name, columns, labels);
   if (speedTrouble !== null) return speedTrouble;
   const usable = columns.filter(({ isText }) => !isText).map(withoutDoubtfulSpeed);
-  return csvTable({ bytes, encoding, dialect, time, columns: usable, issues, name: options.name }, fill);
+  const headings = dialect.header.length === 0 ? null : labels.join(' | ');
+  const planned = { bytes, encoding, dialect, time, columns: usable, headings, issues, name: options.name };
+  return csvTable(planned, fill);
 }
 
 function choicesOf(options: ReadOptions): NonNullable<ReadOptions['columns']> {

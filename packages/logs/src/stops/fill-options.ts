@@ -1,5 +1,5 @@
 import { requireRange } from '@standstill/numerics';
-import type { FilledOptions, FindOptions } from './find-options.ts';
+import type { FilledOptions, FindOptions, TemperatureWindow } from './find-options.ts';
 
 /**
  * Fills in what a person left out. Common practice: 25 km/h and 3 m/s² tell a brake test from parking and traffic;
@@ -17,6 +17,7 @@ export function fillOptions(options: FindOptions): FilledOptions {
   requireRange('speed latency', speedLatency.value, 's', -2, 2);
   requireRange('standard error of the speed latency', speedLatency.standardError, 's', 0, 2);
   return {
+    startTemperature: windowOf(options.startTemperature ?? null),
     nominalSpeed,
     speedLatency,
     minimumEntrySpeed: requireRange(
@@ -39,4 +40,10 @@ export function fillOptions(options: FindOptions): FilledOptions {
     speedChannel: options.speedChannel ?? null,
     units: options.units ?? 'metric',
   };
+}
+
+function windowOf(window: TemperatureWindow | null): TemperatureWindow | null {
+  if (window === null) return null;
+  const low = requireRange('lowest start temperature', window.low, '°C', -80, 1500);
+  return { low, high: requireRange('highest start temperature', window.high, '°C', low, 1500) };
 }

@@ -1,5 +1,11 @@
 import type { UnitSystem } from '@standstill/units';
 
+/** °C, both ends count. */
+export interface TemperatureWindow {
+  readonly low: number;
+  readonly high: number;
+}
+
 /** What a person may say about how stops are to be found and judged; every field may be left out. */
 export interface FindOptions {
   /** m/s, the speed that stops are meant from; distances are corrected to it and the speed gate stands at it. */
@@ -16,6 +22,8 @@ export interface FindOptions {
   readonly speedLatency?: { readonly value: number; readonly standardError: number };
   /** 'deceleration-onset' leaves brake signals aside. A brake signal is used where the log has one, else. */
   readonly startBy?: 'any' | 'deceleration-onset';
+  /** °C, between which the brakes are to be when a stop begins; a stop outside is left out. Not judged where absent. */
+  readonly startTemperature?: TemperatureWindow;
   /** Name of the speed channel to use; the one with the most real samples where absent. */
   readonly speedChannel?: string;
   /** Units of the sentences; metric where absent. */
@@ -31,6 +39,7 @@ export interface FilledOptions {
   readonly grade: number;
   readonly speedLatency: { readonly value: number; readonly standardError: number };
   readonly startBy: 'any' | 'deceleration-onset';
+  readonly startTemperature: TemperatureWindow | null;
   readonly speedChannel: string | null;
   readonly units: UnitSystem;
 }

@@ -3,11 +3,13 @@ import type { ChannelTable } from '../channels/channel-table.ts';
 import { brakeStart, type BrakeSignal, type BrakeStart } from './brake-start.ts';
 import { clockAt } from './clock-at.ts';
 import { correctedDistance } from './corrected-distance.ts';
+import { developedMean } from './developed-mean.ts';
 import { distanceError } from './distance-error.ts';
 import { downwardCrossing } from './downward-crossing.ts';
 import type { FilledOptions } from './find-options.ts';
 import type { FoundStop } from './found-stop.ts';
 import { fullyDevelopedDeceleration } from './fully-developed-deceleration.ts';
+import { headingAt } from './heading-at.ts';
 import { onsetAtSample } from './onset-at-sample.ts';
 import { estimateOnset, type OnsetEstimate } from './onset-estimate.ts';
 import type { OnsetStart } from './onset-start.ts';
@@ -21,6 +23,7 @@ import { indexAt } from './speed-at.ts';
 import type { SpeedRun, SpeedTrack } from './speed-run.ts';
 import { stopFlags } from './stop-flags.ts';
 import { stopTrace } from './stop-trace.ts';
+import { temperaturesAt } from './temperatures-at.ts';
 
 export interface StopContext {
   readonly table: ChannelTable;
@@ -151,10 +154,10 @@ function described(
     peakDeceleration: peakDeceleration(chain),
     buildUpTime: track.interval <= 1.05 / showsBuildUp ? estimate.time - start + 0.9 * estimate.ramp : null,
     sampleRate: 1 / track.interval,
-    temperatures: [],
-    developedPressure: null,
-    developedPedalForce: null,
-    heading: null,
+    temperatures: temperaturesAt(table, start - latency, rest.time - latency),
+    developedPressure: developedMean(table, 'brake-pressure', chain, latency),
+    developedPedalForce: developedMean(table, 'pedal-force', chain, latency),
+    heading: headingAt(table, start - latency),
     trace: traceOf(run, start, rest),
   } satisfies Omit<FoundStop, 'flags'>;
   return {

@@ -1,10 +1,13 @@
 import { formatQuantity, preferredUnit, quantityKinds, type UnitSystem } from '@standstill/units';
 
 /** Prints a quantity of a stop inside a sentence. */
-export type Printer = (value: number, kind: 'speed' | 'deceleration' | 'stopping-distance') => string;
+export type Printer = (
+  value: number,
+  kind: 'speed' | 'deceleration' | 'stopping-distance' | 'temperature',
+) => string;
 
 /**
- * A printer for sentences about stops, with two significant digits.
+ * A printer for sentences about stops, with two significant digits, temperatures with three.
  *
  * @param system - US or metric units
  * @returns what prints a value in SI
@@ -12,6 +15,6 @@ export type Printer = (value: number, kind: 'speed' | 'deceleration' | 'stopping
 export function printerIn(system: UnitSystem): Printer {
   return (value, kind) =>
     formatQuantity(value, preferredUnit(kind, { system }), quantityKinds[kind].dimension, {
-      significantDigits: 2,
+      significantDigits: kind === 'temperature' ? 3 : 2,
     });
 }

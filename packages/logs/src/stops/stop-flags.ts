@@ -1,4 +1,5 @@
 import type { ChannelTable } from '../channels/channel-table.ts';
+import { brakeTemperatures } from './brake-temperatures.ts';
 import type { FilledOptions } from './find-options.ts';
 import type { FoundStop, StopFlag } from './found-stop.ts';
 import type { Printer } from './printer.ts';
@@ -36,6 +37,7 @@ const rules: readonly Rule[] = [
   wheels,
   offNominal,
   gentle,
+  startTemperature,
   notToRest,
   lowRate,
   held,
@@ -120,6 +122,24 @@ function gentle({ meanDecelerationByDistance }: Figures, { options, say }: FlagC
   return excludes(
     'gentle',
     `A mean of ${say(meanDecelerationByDistance, 'deceleration')} is a traffic stop, not a brake test (under ${say(options.gentleBelow, 'deceleration')}).`,
+  );
+}
+
+function startTemperature(stop: Figures, { options, say }: FlagContext): StopFlag | null {
+  const window = options.startTemperature;
+  if (window === null) return null;
+  const temperatures = brakeTemperatures(stop);
+  const wanted = `${say(window.low, 'temperature')} to ${say(window.high, 'temperature')}`;
+  if (temperatures.length === 0)
+    return warns(
+      'start-temperature',
+      `No brake temperature was recorded at the start; ${wanted} is wanted and can't be judged.`,
+    );
+  const outside = temperatures.find(({ start }) => start < window.low || start > window.high);
+  if (outside === undefined) return null;
+  return excludes(
+    'start-temperature',
+    `${outside.channel} read ${say(outside.start, 'temperature')} at the start; ${wanted} is wanted.`,
   );
 }
 

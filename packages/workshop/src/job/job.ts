@@ -3,9 +3,12 @@ import type { surfaceClasses } from '@standstill/braking';
 import type { Filling } from './filling.ts';
 import type { Known } from './known.ts';
 import type { PartSlot } from './document/part-slots.ts';
-import type { RunDocument } from './document/job-document.ts';
+import type { LogColumnsDocument } from './document/log-columns-schema.ts';
+import type { JudgementDocument, RunDocument } from './document/run-schema.ts';
 import type { carFacts } from './facts/car-facts.ts';
 import type { hubFacts } from './facts/hub-facts.ts';
+import type { runFacts } from './facts/run-facts.ts';
+import type { testFacts } from './facts/test-facts.ts';
 import type { PedalPointDocument, PedalTestDocument } from './document/pedal-test-schema.ts';
 import type { conditionsFacts } from './facts/conditions-facts.ts';
 import type * as facts from './facts/part-facts.ts';
@@ -37,6 +40,9 @@ export interface Job {
   /** In the order of the document; the first without `basedOn` is the car as found. */
   readonly setUps: readonly JobSetUp[];
   readonly runs: readonly JobRun[];
+  /** What a test is wanted to show; null where it is not stated. */
+  readonly test: StatedFacts<typeof testFacts>;
+  readonly logColumns: readonly LogColumnsDocument[];
   /** Measured pedals. */
   readonly pedalTests: readonly JobPedalTest[];
   /** What was filled in, in the order of the document. */
@@ -70,8 +76,20 @@ export interface JobSetUp {
   readonly slots: Readonly<Record<PartSlot, string | null>>;
 }
 
-export interface JobRun extends Omit<RunDocument, 'nominalSpeed'> {
+/** A table of facts of which any may be left out: what is not stated is not assumed either. */
+export type StatedFacts<F> = { readonly [K in keyof F]: Known | null };
+
+type RunQuantity = 'nominalSpeed' | keyof typeof runFacts;
+
+export interface JobRun extends Omit<RunDocument, RunQuantity | 'judgements'>, StatedFacts<typeof runFacts> {
   readonly nominalSpeed: Known | null;
+  readonly judgements: readonly JobJudgement[];
+}
+
+/** A person's word on the stop that was under way at a moment of the run's log. */
+export interface JobJudgement extends Omit<JudgementDocument, 'at'> {
+  /** s, on the log's time base. */
+  readonly at: Known;
 }
 
 export interface JobPedalTest extends Omit<PedalTestDocument, 'points'> {

@@ -27,7 +27,7 @@ describe('the job to start from', () => {
     const taken = text
       .replaceAll(/^( +)# (?=(?:abs|fluid|hose|frontHose|rearHose): )/gm, '$1')
       .replace('antilock: none # or abs', 'antilock: abs #')
-      .replace('# runs:\n#   -', 'runs:\n  -');
+      .replace(/# runs:\n(?:# .*\n)+/, (lines) => lines.replaceAll(/^# /gm, ''));
     const {
       parts,
       setUps: [asFound],

@@ -78,6 +78,16 @@ setUps:
 
 # Measured stops, when there are any:
 # runs:
-#   - { id: before, setUp: as-found, log: before.csv, nominalSpeed: 60 mph }
+#   - id: before
+#     setUp: as-found
+#     role: before # after, repeat (the old set-up once more), reference-before, reference-after, fade
+#     log: before.csv
+#     nominalSpeed: 60 mph
+#     direction: out # or back
+#     date: "2026-10-03"
+#     tires: road tires, 30 psi warm
+#     surface: dry asphalt
+#     surfaceTemperature: 90 °F
+#     startTemperature: 180 °F # of the rotors
 `;
 }

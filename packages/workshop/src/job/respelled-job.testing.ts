@@ -6,6 +6,8 @@ import { carFacts } from './facts/car-facts.ts';
 import { conditionsFacts } from './facts/conditions-facts.ts';
 import type { Fact } from './facts/fact.ts';
 import * as facts from './facts/part-facts.ts';
+import { runFacts } from './facts/run-facts.ts';
+import { testFacts } from './facts/test-facts.ts';
 import type { Job } from './job.ts';
 import { readJobDocument } from './reading/read-job-document.ts';
 
@@ -40,7 +42,11 @@ export function respelled(original: JobDocument, picks: Iterator<number>): JobDo
   );
   const car = inOtherUnits(original.car, carFacts, picks);
   const conditions = inOtherUnits(original.conditions ?? {}, conditionsFacts, picks);
-  return { ...original, car, conditions, parts };
+  const runs = (original.runs ?? []).map((run) =>
+    inOtherUnits(run, { ...runFacts, nominalSpeed: conditionsFacts.speed }, picks),
+  );
+  const test = inOtherUnits(original.test ?? {}, testFacts, picks);
+  return { ...original, car, conditions, parts, runs, test };
 }
 
 /** A document that must be a sound job. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { JobRun } from '../job/job.ts';
+import { madeRun } from './made-run.testing.ts';
 import { runConfounders } from './run-confounders.ts';
 
-const run = { id: 'a', setUp: 'as-found', log: 'a.csv', nominalSpeed: null } satisfies JobRun;
+const run = madeRun({ id: 'a', setUp: 'as-found', log: 'a.csv' });
 
 describe('what runs say was different', () => {
   it('is named with both sides', () => {

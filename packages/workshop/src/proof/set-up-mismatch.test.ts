@@ -1,9 +1,8 @@
 import { expect, it } from 'vitest';
-import type { JobRun } from '../job/job.ts';
+import { madeRun } from './made-run.testing.ts';
 import { setUpMismatch } from './set-up-mismatch.ts';
 
-const run = (id: string, setUp: string) =>
-  ({ id, setUp, log: `${id}.csv`, nominalSpeed: null }) satisfies JobRun;
+const run = (id: string, setUp: string) => madeRun({ id, setUp, log: `${id}.csv` });
 
 it('says that the job knows a log as one of another set-up', () => {
   expect(setUpMismatch('front-kit', [run('before', 'as-found')], [run('after', 'four-wheel-kit')])).toEqual([

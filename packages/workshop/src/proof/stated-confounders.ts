@@ -1,4 +1,4 @@
-import type { RunDocument } from '../job/document/job-document.ts';
+import type { RunDocument } from '../job/document/run-schema.ts';
 
 /** What a run says of itself that changes a stop as much as brakes do. */
 type Saying = Pick<RunDocument, 'tires' | 'surface' | 'date'>;

@@ -3,18 +3,21 @@ import { carFacts } from '../facts/car-facts.ts';
 import { driveFacts, ladenFacts } from '../facts/laden-facts.ts';
 import { hubFacts } from '../facts/hub-facts.ts';
 import { conditionsFacts, repeatedStopsFacts } from '../facts/conditions-facts.ts';
+import { testFacts } from '../facts/test-facts.ts';
 import { partSchema } from './part-schemas.ts';
 import { pedalTestSchema } from './pedal-test-schema.ts';
 import { partSlots } from './part-slots.ts';
 import type { PartSlot } from './part-slots.ts';
-import { quantitySchema, quantityShape } from './quantity-schema.ts';
+import { idPattern } from './id-pattern.ts';
+import { logColumnsSchema } from './log-columns-schema.ts';
+import { quantityShape } from './quantity-schema.ts';
+import { runSchema } from './run-schema.ts';
 
 /** The version of the job document that this program writes. */
 export const jobDocumentVersion = 2;
 
 const title = z.string().min(1).max(200);
 const longText = z.string().max(10_000);
-export const idPattern = /^[a-z0-9][a-z0-9-]{0,63}$/;
 const id = z.string().regex(idPattern);
 /** As the classes of surfaces. */
 const surface = z.enum(['dry', 'worn', 'damp', 'wet', 'gravel', 'packedSnow', 'ice']);
@@ -66,17 +69,8 @@ const setUp = z.strictObject({
   ...slotShape,
 });
 
-const run = z.strictObject({
-  id,
-  setUp: z.string(),
-  /** File beside the job, or id of a kept log. */
-  log: z.string().min(1).max(500),
-  nominalSpeed: quantitySchema(conditionsFacts.speed).optional(),
-  date: z.string().max(40).optional(),
-  tires: z.string().max(500).optional(),
-  surface: z.string().max(500).optional(),
-  notes: longText.optional(),
-});
+/** What a test of the set-ups is wanted to show. */
+const test = z.strictObject(quantityShape(testFacts));
 
 /** A job is for people to look through: far beyond that, something else was written into the file. */
 function atMost(most: number, what: string) {
@@ -106,7 +100,10 @@ export const jobDocumentSchema = z.strictObject({
   parts: z.record(id, partSchema).superRefine(atMost(1000, 'parts')),
   /** The first is the car as found unless one says otherwise; others may be `basedOn` it. */
   setUps: z.record(id, setUp).superRefine(atMost(24, 'set-ups')),
-  runs: z.array(run).max(500).optional(),
+  runs: z.array(runSchema).max(500).optional(),
+  test: test.optional(),
+  /** Remembered columns of logs, found again by their line of headings. */
+  logColumns: z.array(logColumnsSchema).max(100).optional(),
   /** Measured pedals: pushes from light to hard. */
   pedalPoints: z.array(pedalTestSchema).max(50).optional(),
 });
@@ -115,4 +112,4 @@ export type JobDocument = z.infer<typeof jobDocumentSchema>;
 export type CarDocument = z.infer<typeof car>;
 export type ConditionsDocument = z.infer<typeof conditions>;
 export type SetUpDocument = z.infer<typeof setUp>;
-export type RunDocument = z.infer<typeof run>;
+export type TestDocument = z.infer<typeof test>;

@@ -104,7 +104,7 @@ describe('a mistake in a job gets one clear line', () => {
     [
       'an unknown key',
       changed('runs:', 'wheels: 4\nruns:'),
-      '81:1 unknown-key: "wheels" is not a key known at the top of a job; known here: standstill, title, complaint, notice, car, conditions, parts, setUps, runs, pedalPoints',
+      '81:1 unknown-key: "wheels" is not a key known at the top of a job; known here: standstill, title, complaint, notice, car, conditions, parts, setUps, runs, test, logColumns, pedalPoints',
     ],
     [
       'a key typed wrong, told once',
@@ -225,6 +225,49 @@ describe('a mistake in a job gets one clear line', () => {
       'the same run twice',
       changed('id: after', 'id: before'),
       '83:11 duplicate-id: runs[1].id is "before", which an earlier run has; give each run an id of its own',
+    ],
+    [
+      'a role that no run has',
+      changed('id: after,', 'id: after, role: afterwards,'),
+      '83:24 unknown-choice: runs[1].role is "afterwards"; accepted: before, after, repeat, reference-before, reference-after, fade',
+    ],
+    [
+      'a wind that is no speed',
+      changed('id: after,', 'id: after, headWind: 5 ft,'),
+      '83:28 unit-wrong-dimension: runs[1].headWind can\'t be read: "5 ft" is a length; a speed is wanted, e.g. "60 mph" or "100 km/h"',
+    ],
+    [
+      'a key of a run typed wrong',
+      changed('id: after,', 'id: after, roadTemperature: 20 °C,'),
+      '83:18 unknown-key: "roadTemperature" is not a key known in runs[1]; did you mean "tireTemperature"?',
+    ],
+    [
+      'tires hotter than rubber stands',
+      changed('id: after,', 'id: after, tireTemperature: 500 °F,'),
+      '83:35 out-of-range: runs[1].tireTemperature is 500 °F; accepted is -58 °F to 392 °F',
+    ],
+    [
+      'a judgement without a reason',
+      changed('id: after,', 'id: after, judgements: [{ at: 3 s, verdict: rejected }],'),
+      '83:31 missing: runs[1].judgements[0].reason is missing; give text',
+    ],
+    [
+      'a window of temperatures upside down',
+      changed('runs:', 'test: { startTemperatureLow: 90 °C, startTemperatureHigh: 70 °C }\nruns:'),
+      '81:59 contradiction: test.startTemperatureHigh is a hottest start that is not above the coldest; accepted is a startTemperatureHigh above the startTemperatureLow',
+    ],
+    [
+      'the columns of one kind of log told twice',
+      changed(
+        'runs:',
+        'logColumns:\n  - { headings: a | b, columns: { speed: { name: a } } }\n  - { headings: a | b, columns: { speed: { name: b } } }\nruns:',
+      ),
+      '83:17 contradiction: logColumns[1].headings are the same headings as logColumns[0]; accepted is one entry for each line of headings',
+    ],
+    [
+      'a column that is only named',
+      changed('runs:', 'logColumns: [{ headings: a | b, columns: { speed: a } }]\nruns:'),
+      '81:51 wrong-kind: logColumns[0].columns.speed is "a"; accepted is the column, or list of columns, such as { name: Speed, unit: km/h }',
     ],
     [
       'a newer version',

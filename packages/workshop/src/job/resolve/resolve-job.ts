@@ -6,10 +6,12 @@ import { Filler } from './filler.ts';
 import { ownerOf } from './owner-of.ts';
 import { resolveCar } from './resolve-car.ts';
 import { resolveConditions } from './resolve-conditions.ts';
+import { resolveLogColumns } from './resolve-log-columns.ts';
 import { resolvePart } from './resolve-part.ts';
 import { resolvePedalTests } from './resolve-pedal-tests.ts';
 import { resolveRuns } from './resolve-runs.ts';
 import { resolveSetUps } from './resolve-set-ups.ts';
+import { resolveTest } from './resolve-test.ts';
 
 export type Resolution =
   { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly findings: readonly Finding[] };
@@ -30,6 +32,8 @@ export function resolveJob(document: JobDocument, spoiled: ReadonlySet<string> =
   for (const [id, part] of Object.entries(document.parts)) parts[id] = resolvePart(filler, id, part);
   const setUps = resolveSetUps(filler, document, parts);
   const runs = resolveRuns(filler, document);
+  const test = resolveTest(filler, document.test);
+  const logColumns = resolveLogColumns(filler, document.logColumns);
   const pedalTests = resolvePedalTests(filler, document);
   const also = new Set([...spoiled, ...filler.findings.map(({ path }) => ownerOf(path))]);
   const findings = [...filler.findings, ...contradictions({ car, parts, setUps }, also)];
@@ -39,7 +43,20 @@ export function resolveJob(document: JobDocument, spoiled: ReadonlySet<string> =
   const { fillings } = filler;
   return {
     ok: true,
-    job: { title, complaint, notice, car, conditions, parts, setUps, runs, pedalTests, fillings },
+    job: {
+      title,
+      complaint,
+      notice,
+      car,
+      conditions,
+      parts,
+      setUps,
+      runs,
+      test,
+      logColumns,
+      pedalTests,
+      fillings,
+    },
   };
 }
 

@@ -1,7 +1,10 @@
-import type { JobDocument, RunDocument } from '../document/job-document.ts';
+import type { JobDocument } from '../document/job-document.ts';
+import type { RunDocument } from '../document/run-schema.ts';
 import { conditionsFacts } from '../facts/conditions-facts.ts';
+import { judgementFacts, runFacts } from '../facts/run-facts.ts';
 import type { JobRun } from '../job.ts';
 import type { Filler } from './filler.ts';
+import { statedFacts } from './stated-facts.ts';
 import { unknownId } from './unknown-id.ts';
 
 /** The measured runs, each on a set-up that is there and with an id of its own. */
@@ -16,10 +19,18 @@ export function resolveRuns(filler: Filler, document: JobDocument): JobRun[] {
   return runs.map((run, index) => resolveRun(filler, run, index));
 }
 
-function resolveRun(filler: Filler, { nominalSpeed, ...run }: RunDocument, index: number): JobRun {
-  const path = ['runs', index, 'nominalSpeed'];
-  const speed = nominalSpeed === undefined ? null : filler.stated(conditionsFacts.speed, nominalSpeed, path);
-  return { ...run, nominalSpeed: speed };
+function resolveRun(filler: Filler, run: RunDocument, index: number): JobRun {
+  const path = ['runs', index];
+  const facts = { nominalSpeed: conditionsFacts.speed, ...runFacts };
+  const { judgements = [], ...rest } = run;
+  return {
+    ...rest,
+    ...statedFacts(filler, { facts, stated: run, path }),
+    judgements: judgements.map((judgement, at) => ({
+      ...judgement,
+      at: filler.stated(judgementFacts.at, judgement.at, [...path, 'judgements', at, 'at']),
+    })),
+  };
 }
 
 function repeatedId(filler: Filler, run: RunDocument, index: number): void {

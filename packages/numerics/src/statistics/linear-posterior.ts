@@ -1,4 +1,6 @@
 import { OutOfRangeError } from '../refuse/out-of-range-error.ts';
+import { choleskyRoot } from '../solve/cholesky-root.ts';
+import { choleskySolve } from '../solve/cholesky-solve.ts';
 import { symmetricEigenvalues } from '../solve/symmetric-eigenvalues.ts';
 
 export interface LinearPosteriorInput {
@@ -57,8 +59,8 @@ export function linearPosterior(input: LinearPosteriorInput): LinearPosterior {
   priors.forEach(({ spread }, j) => {
     if (Number.isFinite(spread)) gram[j * size + j] = gram[j * size + j]! + 1;
   });
-  const root = cholesky(gram, size);
-  const moves = solve(root, size, right);
+  const root = choleskyRoot(gram, size);
+  const moves = choleskySolve(root, right);
   const means = Float64Array.from(moves, (move, j) => start[j]! + move / scales[j]!);
   let chiSquared = 0;
   for (let i = 0; i < values.length; i += 1)
@@ -115,41 +117,10 @@ function conditionOf(gram: Float64Array, size: number): number {
   return least > most * 1e-15 ? Math.sqrt(most / least) : Infinity;
 }
 
-function cholesky(matrix: Float64Array, size: number): Float64Array {
-  const root = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1)
-    for (let j = 0; j <= i; j += 1) {
-      let sum = matrix[i * size + j]!;
-      for (let k = 0; k < j; k += 1) sum -= root[i * size + k]! * root[j * size + k]!;
-      if (i !== j) root[i * size + j] = sum / root[j * size + j]!;
-      else {
-        const least = 1e-13 * Math.abs(matrix[i * size + i]!);
-        if (!(sum > least))
-          throw new OutOfRangeError(`what only column ${i + 1} holds`, sum, '', least, Infinity);
-        root[i * size + i] = Math.sqrt(sum);
-      }
-    }
-  return root;
-}
-
-/** Solves L Lᵀ x = right. */
-function solve(root: Float64Array, size: number, right: readonly number[]): Float64Array {
-  const x = Float64Array.from(right);
-  for (let i = 0; i < size; i += 1) {
-    for (let k = 0; k < i; k += 1) x[i] = x[i]! - root[i * size + k]! * x[k]!;
-    x[i] = x[i]! / root[i * size + i]!;
-  }
-  for (let i = size - 1; i >= 0; i -= 1) {
-    for (let k = i + 1; k < size; k += 1) x[i] = x[i]! - root[k * size + i]! * x[k]!;
-    x[i] = x[i]! / root[i * size + i]!;
-  }
-  return x;
-}
-
 /** Roots of the diagonal of (L Lᵀ)⁻¹, back in the units of the weights. */
 function spreadsOf(root: Float64Array, size: number, scales: Float64Array): Float64Array {
   return Float64Array.from({ length: size }, (_, j) => {
     const unit = Array.from({ length: size }, (__, k) => (k === j ? 1 : 0));
-    return Math.sqrt(solve(root, size, unit)[j]!) / scales[j]!;
+    return Math.sqrt(choleskySolve(root, unit)[j]!) / scales[j]!;
   });
 }

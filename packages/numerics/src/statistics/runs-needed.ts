@@ -15,12 +15,12 @@ export interface RunsNeeded {
 const most = 1e6;
 
 /**
- * How many runs each of two sets needs so that a difference of a given size is likely to show.
+ * How many runs each set needs so that a difference of a given size is likely to show.
  *
  * Equation: n with `tTestPower`(n) = power, rounded up
- * Assumes: values independent and normal, both sets of one size and spread.
+ * Assumes: values independent and normal, all sets of one size and spread.
  *
- * @param goal - difference and spread in one unit, level, sides
+ * @param goal - difference and spread in one unit, level, sides, design
  * @param power - how likely a difference of that size should be seen, 1, above 0 and under 1; 0.8 where not given
  * @returns runs in each set, 1; Infinity where more than a million are needed
  * @throws OutOfRangeError where a part of the goal or the power is outside

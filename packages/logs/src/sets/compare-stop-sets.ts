@@ -1,15 +1,20 @@
 import {
-  expectedBestOf,
+  bestOfGain,
+  bootstrapDifference,
   permutationTest,
   runsNeeded,
   summarize,
   tInterval,
   welch,
+  type BestOfGain,
   type PermutationTest,
   type TTest,
 } from '@standstill/numerics';
-import { countedDistances } from './counted-distances.ts';
+import { adjustedDifference } from './adjusted/adjusted-difference.ts';
+import type { AdjustedDifference, NotAdjusted } from './adjusted/adjustment.ts';
+import { countedDistances, type CountedDistances } from './counted-distances.ts';
 import { setFigures } from './set-figures.ts';
+import { setTooSmall, type SetTooSmall } from './set-too-small.ts';
 import type { DistanceDefinition, IntervalValue, SetFigures, StopSet } from './stop-set.ts';
 import { withSharedError } from './with-shared-error.ts';
 
@@ -19,7 +24,7 @@ export interface CompareInput {
   /** m/s. */
   readonly nominalSpeed: number;
   readonly definition: DistanceDefinition;
-  /** For the permutations that are drawn where there are too many to try all. */
+  /** For the bootstrap, and for the permutations that are drawn where there are too many to try all. */
   readonly seed: number;
   /**
    * Whether one logger measured both sets by one signal, so that its unknown delay drops out of the difference; true
@@ -46,11 +51,30 @@ export interface StopSetComparison {
   /** Null where no set spreads at all. */
   readonly welch: { readonly t: number; readonly degreesOfFreedom: number; readonly p: number } | null;
   readonly permutation: { readonly p: number; readonly arrangements: number; readonly exact: boolean };
+  /** By drawing both sets anew from themselves, widened as `difference` is. */
+  readonly bootstrap: {
+    readonly difference: IntervalValue;
+    readonly draws: number;
+    /** Whether a set has under ten stops, where such an interval comes out too narrow; Welch's then holds. */
+    readonly tooNarrow: boolean;
+  };
+  /** With run order, warm-up and recorded conditions taken out; null where nothing could be. */
+  readonly adjusted: AdjustedDifference | null;
+  /** What was not taken out, and why. */
+  readonly notAdjusted: readonly NotAdjusted[];
   readonly bestOfEach: {
     readonly difference: number;
-    /** What the best of so many runs lies under the mean by luck alone, at each set's own spread. */
+    /**
+     * What the best of so many runs lies under the mean by luck alone, at each set's own spread; as much as it is expected
+     * to lie under one single run.
+     */
     readonly expectedGainBefore: number;
     readonly expectedGainAfter: number;
+    /** m, where 95 in 100 such gains lie. */
+    readonly gainIntervalBefore: { readonly low: number; readonly high: number };
+    readonly gainIntervalAfter: { readonly low: number; readonly high: number };
+    /** What the best after against the best before says beyond the means, by luck: gain before less gain after. */
+    readonly byLuck: number;
   };
   /** Runs in each set that show the difference with 80 % power, four at least; null where more than a million. */
   readonly runsNeeded: { readonly difference: number; readonly runsPerSet: number | null };
@@ -60,20 +84,11 @@ export interface StopSetComparison {
 /** Stops in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
 const fewestRuns = 4;
 
-/** Two sets that can't be compared. */
-export interface SetTooSmall {
-  readonly ok: false;
-  readonly code: 'set-too-small';
-  readonly set: 'before' | 'after';
-  /** Stops that count. */
-  readonly counted: number;
-  readonly leftOut: SetFigures['leftOut'];
-}
-
 /**
  * Compares the stops before a change with those after it, honestly: means with Welch's interval, a permutation test that
- * assumes no shape (every arrangement tried where the sets are small), the trend within each set, what "best of each"
- * gains by luck, and how many runs would show the difference.
+ * assumes no shape (every arrangement tried where the sets are small), a bootstrap, trend and warm-up within each set, the
+ * difference with these and the recorded conditions taken out, what "best of each" gains by luck, and how many runs would
+ * show the difference.
  *
  * Equation: difference x̄a − x̄b ± √((t s)² + (1.96 σ)²); by one logger σ = |σa − σb|, which is about nothing, because its
  * delay moves both sets alike; by two loggers σ = √(σa² + σb²). The chances (Welch, permutation) are those of the scatter
@@ -92,15 +107,16 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
     before: countedDistances(input.before, definition, nominalSpeed),
     after: countedDistances(input.after, definition, nominalSpeed),
   };
-  for (const set of ['before', 'after'] as const) {
-    const { distances, leftOut } = counted[set];
-    if (distances.length < 2)
-      return { ok: false, code: 'set-too-small', set, counted: distances.length, leftOut };
-  }
+  const small = setTooSmall([
+    ['before', counted.before],
+    ['after', counted.after],
+  ]);
+  if (small !== undefined) return small;
   const before = setFigures(input.before.name, counted.before);
   const after = setFigures(input.after.name, counted.after);
   const test = welch(summarize(after.distances), summarize(before.distances));
   const apart = (input.sameLogger ?? true) ? subtract : Math.hypot;
+  const sharedApart = apart(after.sharedError, before.sharedError);
   const permuted = permutationTest(after.distances, before.distances, { seed: input.seed });
   return {
     ok: true,
@@ -108,13 +124,12 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
     nominalSpeed,
     before,
     after,
-    difference: withSharedError(
-      { value: test.difference, low: test.low, high: test.high },
-      apart(after.sharedError, before.sharedError),
-    ),
+    difference: withSharedError({ value: test.difference, low: test.low, high: test.high }, sharedApart),
     differencePercent: percentOf(before, after, test, apart),
     welch: Number.isFinite(test.t) ? { t: test.t, degreesOfFreedom: test.degreesOfFreedom, p: test.p } : null,
     permutation: permutationOf(permuted),
+    bootstrap: bootstrapOf(before, after, sharedApart, input.seed),
+    ...adjustedBy(counted.before, counted.after, sharedApart),
     bestOfEach: bestOfEach(before, after),
     runsNeeded: runsFor(input.wantedDifference ?? test.difference, before, after),
     confounders,
@@ -133,6 +148,38 @@ function permutationOf({ p, tried, exact }: PermutationTest): StopSetComparison[
   return { p, arrangements: tried, exact };
 }
 
+/** Stops in a set under which a bootstrap interval comes out too narrow. */
+const bootstrapHolds = 10;
+
+function bootstrapOf(
+  before: SetFigures,
+  after: SetFigures,
+  sharedApart: number,
+  seed: number,
+): StopSetComparison['bootstrap'] {
+  const draws = 10_000;
+  const interval = bootstrapDifference(after.distances, before.distances, { seed, draws });
+  const value = after.mean.value - before.mean.value;
+  return {
+    difference: withSharedError({ value, ...interval }, sharedApart),
+    draws,
+    tooNarrow: Math.min(after.distances.length, before.distances.length) < bootstrapHolds,
+  };
+}
+
+function adjustedBy(
+  before: CountedDistances,
+  after: CountedDistances,
+  sharedApart: number,
+): Pick<StopSetComparison, 'adjusted' | 'notAdjusted'> {
+  const { adjusted, notAdjusted } = adjustedDifference(before, after);
+  if (adjusted === null) return { adjusted, notAdjusted };
+  return {
+    adjusted: { ...adjusted, difference: withSharedError(adjusted.difference, sharedApart) },
+    notAdjusted,
+  };
+}
+
 /** Ratio of the means by the delta method: the mean before is unsure too. */
 function percentOf(before: SetFigures, after: SetFigures, test: TTest, apart: Apart): IntervalValue {
   const ratio = after.mean.value / before.mean.value;
@@ -146,10 +193,15 @@ function percentOf(before: SetFigures, after: SetFigures, test: TTest, apart: Ap
 }
 
 function bestOfEach(before: SetFigures, after: SetFigures): StopSetComparison['bestOfEach'] {
+  const gainBefore = gainByLuck(before);
+  const gainAfter = gainByLuck(after);
   return {
     difference: after.best - before.best,
-    expectedGainBefore: gainByLuck(before),
-    expectedGainAfter: gainByLuck(after),
+    expectedGainBefore: gainBefore.gain,
+    expectedGainAfter: gainAfter.gain,
+    gainIntervalBefore: { low: gainBefore.low, high: gainBefore.high },
+    gainIntervalAfter: { low: gainAfter.low, high: gainAfter.high },
+    byLuck: gainBefore.gain - gainAfter.gain,
   };
 }
 
@@ -157,8 +209,9 @@ function squaredErrorOfMean({ standardDeviation, distances }: SetFigures): numbe
   return standardDeviation ** 2 / distances.length;
 }
 
-function gainByLuck({ distances, standardDeviation }: SetFigures): number {
-  return expectedBestOf(distances.length) * standardDeviation;
+function gainByLuck({ distances, standardDeviation }: SetFigures): BestOfGain {
+  const { gain, low, high } = bestOfGain(distances.length);
+  return { gain: gain * standardDeviation, low: low * standardDeviation, high: high * standardDeviation };
 }
 
 function runsFor(wanted: number, before: SetFigures, after: SetFigures): StopSetComparison['runsNeeded'] {

@@ -17,10 +17,20 @@ import { tTestPower, type ComparisonGoal } from './t-test-power.ts';
  * @example
  * differenceShown({ standardDeviation: 1 }, 23, 0.9125) // => 1.00041
  */
-export function differenceShown(goal: Omit<ComparisonGoal, 'difference'>, count: number, power = 0.8): number {
+export function differenceShown(
+  goal: Omit<ComparisonGoal, 'difference'>,
+  count: number,
+  power = 0.8,
+): number {
   requireRange('power', power, '', 0.5, 1 - 1e-9);
   requireRange('number of values', count, '', 2, Number.MAX_SAFE_INTEGER);
-  const spread = requireRange('standard deviation', goal.standardDeviation, '', Number.MIN_VALUE, Number.MAX_VALUE);
+  const spread = requireRange(
+    'standard deviation',
+    goal.standardDeviation,
+    '',
+    Number.MIN_VALUE,
+    Number.MAX_VALUE,
+  );
   const missing = (ratio: number): number =>
     tTestPower({ ...goal, standardDeviation: 1, difference: ratio }, count) - power;
   let high = 1;

@@ -24,10 +24,7 @@ export interface Spread {
  * @example
  * spreadInterval({ standardDeviation: 1, degreesOfFreedom: 3 }).high // => 3.72853
  */
-export function spreadInterval(
-  { standardDeviation, degreesOfFreedom }: Spread,
-  confidence = 0.95,
-): Interval {
+export function spreadInterval({ standardDeviation, degreesOfFreedom }: Spread, confidence = 0.95): Interval {
   requireRange('standard deviation', standardDeviation, '', 0, Number.MAX_VALUE);
   requireRange('confidence', confidence, '', 1e-9, 1 - 1e-12);
   const end = (probability: number): number =>

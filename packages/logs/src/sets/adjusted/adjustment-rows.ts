@@ -1,0 +1,80 @@
+import type { CountedDistances } from '../counted-distances.ts';
+import type { CovariateName } from '../stop-set.ts';
+import type { AdjustmentEffect } from './adjustment.ts';
+import type { AdjustmentTerm } from './adjustment-term.ts';
+
+/** Both sets' stops as rows of one regression, the stops before first. */
+export interface AdjustmentRows {
+  readonly distances: readonly number[];
+  readonly ones: readonly number[];
+  /** 0 before, 1 after. */
+  readonly change: readonly number[];
+  /** What might be taken out, in the order in which it is. */
+  readonly candidates: readonly AdjustmentTerm[];
+  /** What was written down for some of the stops only. */
+  readonly incomplete: readonly CovariateName[];
+  /** Run order within the set before and within the set after, each zero in the other set. */
+  readonly slopes: readonly [before: AdjustmentTerm, after: AdjustmentTerm];
+  /** Whether each set has the three stops that a slope of its own takes. */
+  readonly carriesTwoSlopes: boolean;
+}
+
+const conditions: readonly (readonly [CovariateName, AdjustmentEffect['unit']])[] = [
+  ['direction', 'm'],
+  ['headWind', 'm per m/s'],
+  ['surfaceTemperature', 'm per K'],
+  ['tireTemperature', 'm per K'],
+  ['startTemperature', 'm per K'],
+];
+
+/**
+ * Lays both sets out as rows: run order first, then the first run, then what was written down of each stop.
+ *
+ * @param before - counted distances, m, with run numbers and conditions
+ * @param after - likewise
+ * @returns the rows
+ */
+export function adjustmentRows(before: CountedDistances, after: CountedDistances): AdjustmentRows {
+  const runs = [...before.runs, ...after.runs];
+  const ones = runs.map(() => 1);
+  const change = runs.map((_, row) => (row < before.runs.length ? 0 : 1));
+  const order = centered(runs);
+  const covariates = [...before.covariates, ...after.covariates];
+  const written = conditions.map(([name, unit]) => {
+    const values = covariates.map((stop) => stop[name]);
+    return { name, unit, values: values.filter((value) => value !== undefined) };
+  });
+  const complete = written.filter(({ values }) => values.length === runs.length);
+  return {
+    distances: [...before.distances, ...after.distances],
+    ones,
+    change,
+    candidates: [
+      { name: 'run-order', unit: 'm per run', column: order },
+      { name: 'first-run', unit: 'm', column: centered(runs.map((run) => (run === 1 ? 1 : 0))) },
+      ...complete.map(({ name, unit, values }): AdjustmentTerm => ({
+        name,
+        unit,
+        // ±1, so that the effect is that of out over back
+        column: centered(name === 'direction' ? values.map((value) => value / 2) : values),
+      })),
+    ],
+    incomplete: written
+      .filter(({ values }) => values.length > 0 && values.length < runs.length)
+      .map(({ name }) => name),
+    slopes: [
+      {
+        name: 'run-order-before',
+        unit: 'm per run',
+        column: order.map((run, row) => run * (1 - change[row]!)),
+      },
+      { name: 'run-order-after', unit: 'm per run', column: order.map((run, row) => run * change[row]!) },
+    ],
+    carriesTwoSlopes: Math.min(before.runs.length, after.runs.length) >= 3,
+  };
+}
+
+function centered(values: readonly number[]): readonly number[] {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.map((value) => value - mean);
+}

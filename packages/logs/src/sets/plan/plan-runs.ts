@@ -1,0 +1,61 @@
+import {
+  differenceShown,
+  requireRange,
+  runsNeeded,
+  spreadInterval,
+  type ComparisonDesign,
+} from '@standstill/numerics';
+import type { PlanInput, RunsPlan } from './runs-plan.ts';
+
+/** Runs in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
+const fewestRuns = 4;
+
+/** Weights of the sets' means: after minus before; after minus the mean of before and repeat; difference of differences. */
+const designs: Readonly<Record<RunsPlan['control'], ComparisonDesign>> = {
+  none: { sets: 2, squaredWeights: 2 },
+  repeat: { sets: 3, squaredWeights: 1.5 },
+  'reference-car': { sets: 4, squaredWeights: 4 },
+};
+
+/**
+ * How many runs each set takes so that a difference of the wanted size is likely to show, and what so many do show.
+ *
+ * Equation: `runsNeeded` with m sets and Σ c² of their weights (2 and 2 without control, 3 and 1.5 with a repeat, 4 and 4
+ * with a reference car), rounded up to an even number, four at least; range by the χ² interval of a measured spread
+ * Assumes: runs independent and normal, all sets spread alike.
+ *
+ * @param input - difference to be seen, m; spread of single stops, m, and where it comes from; chances, 1; control
+ * @returns runs in each set, 1, and the difference that they show, m
+ * @throws OutOfRangeError where a number is outside
+ * Source: [r-power-t-test], [nist-handbook]
+ */
+export function planRuns(input: PlanInput): RunsPlan {
+  const { resolution, spread: from, power = 0.8, level = 0.05, control = 'none' } = input;
+  requireRange('power', power, '', 0.5, 1 - 1e-9);
+  const design = designs[control];
+  const spread = from.standardDeviation;
+  const spreadLimits = from.origin === 'measured' ? spreadInterval(from) : { low: spread, high: spread };
+  const runsFor = (standardDeviation: number): number | null =>
+    evenRuns(runsNeeded({ difference: resolution, standardDeviation, level, design }, power).runs);
+  const runsPerSet = runsFor(spread);
+  return {
+    resolution,
+    spread,
+    spreadOrigin: from.origin,
+    spreadInterval: spreadLimits,
+    power,
+    level,
+    control,
+    runsPerSet,
+    runsPerSetRange: { low: runsFor(spreadLimits.low), high: runsFor(spreadLimits.high) },
+    shows:
+      runsPerSet === null
+        ? null
+        : differenceShown({ standardDeviation: spread, level, design }, runsPerSet, power),
+  };
+}
+
+/** As many out as back; null where nobody drives so many. */
+function evenRuns(runs: number): number | null {
+  return Number.isFinite(runs) ? Math.max(fewestRuns, 2 * Math.ceil(runs / 2)) : null;
+}

@@ -2,7 +2,7 @@ import { compareStopSets } from '@standstill/logs';
 import type { SetFigures, StopSet, StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { Estimate } from '../results/estimate.ts';
-import type { Comparison, ComparisonRefusal, LogReport } from '../results/log-report.ts';
+import type { Comparison, ComparisonRefusal } from '../results/log-report.ts';
 import { comparisonSentence } from './comparison-sentence.ts';
 import { comparisonWarnings } from './comparison-warnings.ts';
 import { explain } from './explain.ts';
@@ -12,15 +12,15 @@ import { recordingConfounders } from './recording-confounders.ts';
 import { refuseComparison } from './refuse-comparison.ts';
 import { repeatedLog } from './repeated-log.ts';
 import { sameLogger } from './same-logger.ts';
-
-export interface RunSet {
-  readonly name: string;
-  readonly reports: readonly LogReport[];
-}
+import type { RunSet } from './sets/run-set.ts';
 
 export interface CompareRunsInput {
   readonly before: RunSet;
   readonly after: RunSet;
+  /** The old set-up once more, after the new one: what moved meanwhile is no part of the change. */
+  readonly repeat?: RunSet;
+  /** Another car that was left alone, driven beside the changed one before and after. */
+  readonly reference?: { readonly before: RunSet; readonly after: RunSet };
   /** `application` where absent. */
   readonly definition?: 'application' | 'gate';
   /** m/s; that of the reports where absent, else a round speed near that of the stops. */

@@ -1,7 +1,8 @@
 import type { LogReport } from '../results/log-report.ts';
 import { listOf } from '../words/list-of.ts';
-import type { RunSet } from './compare-runs.ts';
+
 import { loggerOf } from './same-logger.ts';
+import type { RunSet } from './sets/run-set.ts';
 
 const startNames = {
   'brake-switch': 'brake switch',

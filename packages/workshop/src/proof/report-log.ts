@@ -1,6 +1,8 @@
 import { readLog, searchStops } from '@standstill/logs';
-import type { ChannelTable, FoundStop, ReadOptions, UsedSensor } from '@standstill/logs';
+import type { ChannelTable, FindOptions, FoundStop, ReadOptions, UsedSensor } from '@standstill/logs';
 import type { LogRefusal, LogReport, SensorResult, StopResult } from '../results/log-report.ts';
+import type { LogColumnsDocument } from '../job/document/log-columns-schema.ts';
+import type { GivenJudgement } from './judge/given-judgement.ts';
 import { logSentence } from './log-sentence.ts';
 import type { RejectedStop } from './log-sentence.ts';
 
@@ -16,6 +18,12 @@ export interface ReportLogOptions {
   readonly columns?: NonNullable<ReadOptions['columns']>;
   /** Rise over run in the direction of travel, uphill positive. */
   readonly grade?: number;
+  /** A person's word on stops: by a moment inside the stop, s on the log's time base. */
+  readonly judgements?: readonly GivenJudgement[];
+  /** Columns that a person chose before, found again by the log's line of headings; `columns` comes before them. */
+  readonly remembered?: readonly LogColumnsDocument[];
+  /** °C, between which the brakes are to be when a stop begins; a stop outside is left out. */
+  readonly startTemperature?: NonNullable<FindOptions['startTemperature']>;
   readonly units?: 'us' | 'metric';
 }
 

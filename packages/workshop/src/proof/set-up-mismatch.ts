@@ -4,17 +4,21 @@ import { listOf } from '../words/list-of.ts';
 /**
  * What is wrong between the set-up that a comparison is asked about and the ones that the job's runs name for its logs.
  *
- * @param asked - id of the set-up that is said to have been fitted after
+ * @param asked - id of the set-up that is said to have been fitted after; null where nobody says
  * @param before - runs of the logs from before
  * @param after - runs of the logs from after
  * @returns one sentence for each contradiction; none where the runs agree or the job has no run for the logs
  */
 export function setUpMismatch(
-  asked: string,
+  asked: string | null,
   before: readonly JobRun[],
   after: readonly JobRun[],
 ): readonly string[] {
-  return [...otherSetUp(asked, after), ...mixed('before', before), ...mixed('after', after)];
+  return [
+    ...(asked === null ? [] : otherSetUp(asked, after)),
+    ...mixed('before', before),
+    ...mixed('after', after),
+  ];
 }
 
 function otherSetUp(asked: string, after: readonly JobRun[]): string[] {

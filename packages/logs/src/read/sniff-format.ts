@@ -1,10 +1,13 @@
 import { looksBinary } from './bytes/looks-binary.ts';
-import { textEncoding } from './bytes/text-encoding.ts';
 import { textChunks } from './bytes/text-chunks.ts';
+import { textEncoding } from './bytes/text-encoding.ts';
+
+/** Formats that are read. */
+export type LogFormat = 'csv' | 'nmea' | 'gpx' | 'candump' | 'trace' | 'records' | 'json';
 
 /** What a file looks like by its content; `refused` kinds are named for the person and not read. */
 export type SniffedFormat =
-  { readonly kind: 'csv' | 'nmea' | 'empty' } | { readonly kind: 'refused'; readonly looksLike: string };
+  { readonly kind: LogFormat | 'empty' } | { readonly kind: 'refused'; readonly looksLike: string };
 
 const sampleLength = 1 << 16;
 
@@ -18,24 +21,20 @@ const magic: readonly (readonly [string, string])[] = [
   ['ffd8ff', 'a picture'],
 ];
 
-/** Text that most lines of a file match, and what such a file is. */
-const lineShapes: readonly (readonly [RegExp, string])[] = [
-  [
-    /^\(\d+\.\d+\)\s+\S+\s+[0-9A-Fa-f]+#/,
-    'a candump log of raw CAN frames, which needs a description of its signals',
-  ],
-  [
-    /^\s*\d+\)\s+\d+\.\d+\s+\S+\s+[0-9A-F]{2,8}\s/,
-    'a trace of raw CAN frames, which needs a description of its signals',
-  ],
-  [/^\d+\$[A-Z]{2,}[,;]/, 'a recording of named signals, one a line, with mixed separators'],
-  [/^\s*[[{].*[}\]],?\s*$/, 'JSON, one object a line'],
+/** What more than half of the lines of a format look like. */
+const lineShapes: readonly (readonly [RegExp, LogFormat])[] = [
+  [/^\([^()]+\)\s+\S+\s+[0-9A-Fa-f]{3,8}#/, 'candump'],
+  [/^(\([^()]+\)\s+)?\S+\s+([RT]X\s+\S\s+\S\s+)?[0-9A-Fa-f]{3,8}\s+\[\d{1,2}\]/, 'candump'],
+  [/^\d+\)\s+\d+(\.\d+)?\s+([A-Za-z]{2,5}\s+)?[0-9A-Fa-f]{4,8}\s/, 'trace'],
+  [/^\d+(\.\d+)?(,\d+)?\$[A-Z][A-Z0-9_]+[,;]/, 'records'],
+  [/^[[{].*[}\]],?$/, 'json'],
+  [/\$[A-Z]{2}[A-Z0-9]{1,4},/, 'nmea'],
 ];
 
 /**
  * What a log looks like, by its content alone: the name of a file is never trusted.
  *
- * @param bytes - the whole file
+ * @param bytes - the whole file, or its beginning
  * @returns the format to read it as, or what it looks like where it can't be read
  */
 export function sniffFormat(bytes: Uint8Array): SniffedFormat {
@@ -52,7 +51,7 @@ export function sniffFormat(bytes: Uint8Array): SniffedFormat {
 
 function sniffText(text: string): SniffedFormat {
   const start = text.slice(0, 2000).trimStart();
-  if (/^<\?xml|^<[A-Za-z!]/.test(start)) return { kind: 'refused', looksLike: markupName(start) };
+  if (/^<\?xml|^<[A-Za-z!]/.test(start)) return markup(text);
   const lines = text
     .split(/\r\n|\n|\r/)
     .map((line) => line.trim())
@@ -60,17 +59,18 @@ function sniffText(text: string): SniffedFormat {
   const share = (shape: RegExp): number =>
     lines.reduce((count, line) => count + (shape.test(line) ? 1 : 0), 0) / Math.max(1, lines.length);
   const shape = lineShapes.find(([pattern]) => share(pattern) > 0.5);
-  if (shape !== undefined) return { kind: 'refused', looksLike: shape[1] };
-  if (share(/\$[A-Z]{2}[A-Z0-9]{1,4},/) > 0.5) return { kind: 'nmea' };
+  if (shape !== undefined) return { kind: shape[1] };
   if (/^[[{]\s*($|["{[])/m.test(start.slice(0, 200)) && /^[[{]/.test(start))
-    return { kind: 'refused', looksLike: 'JSON' };
+    return { kind: 'refused', looksLike: 'JSON that is not one object a line' };
+  if (/^(BO_|SG_|BU_:|VERSION\s+")/m.test(text))
+    return { kind: 'refused', looksLike: 'a DBC file, which belongs beside a log of CAN frames' };
   return { kind: 'csv' };
 }
 
-function markupName(start: string): string {
-  if (/<gpx[\s>]/.test(start)) return 'a GPX track';
-  if (/<(!doctype )?html[\s>]/i.test(start)) return 'a web page';
-  return 'an XML document';
+function markup(text: string): SniffedFormat {
+  if (/<(\w+:)?gpx[\s>]/.test(text)) return { kind: 'gpx' };
+  const isPage = /<(!doctype )?html[\s>]/i.test(text);
+  return { kind: 'refused', looksLike: isPage ? 'a web page' : 'an XML document that is no GPX' };
 }
 
 function hexadecimal(bytes: Uint8Array): string {

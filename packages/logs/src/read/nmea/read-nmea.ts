@@ -3,6 +3,7 @@ import { GrowingColumn } from '../../channels/growing-column.ts';
 import { issueList, type IssueList } from '../../channels/issue-list.ts';
 import { textChunks } from '../bytes/text-chunks.ts';
 import { refuseLog } from '../log-refusal.ts';
+import { withSpeedFromPositions } from '../positions/with-speed-from-positions.ts';
 import type { ReadOptions, ReadOutcome } from '../read-log.ts';
 import { isoText } from '../time/clock-text.ts';
 import { reportSeams } from '../time/report-seams.ts';
@@ -10,7 +11,7 @@ import { timeBase } from '../time/time-base.ts';
 import { checkSentence } from './check-sentence.ts';
 import { dayKeeper } from './day-keeper.ts';
 import { fixRows, type FixRow } from './fix-rows.ts';
-import { nmeaLines } from './nmea-lines.ts';
+import { textLines } from '../lines/text-lines.ts';
 import { isFixSentence, readFix } from './read-fix.ts';
 
 /** One channel of an NMEA log and where a moment holds its value. */
@@ -79,14 +80,9 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
   reportSeams(finished, issues);
   const all = columns.map((column, index) => channelOf(column, stores[index]!.finish()));
   const channels = all.filter(holdsValues);
+  const hasPlaces = channels.some(({ quantity }) => quantity === 'latitude');
   const speaksOfSpeed = channels.some(({ quantity }) => quantity === 'speed');
-  if (!speaksOfSpeed && issues.count('void-fix') > 0) channels.unshift(all[0]!);
-  else if (!speaksOfSpeed)
-    return refuseLog(
-      'log-no-speed',
-      name,
-      'holds no RMC and no VTG sentence with a speed; switch one of them on in the receiver.',
-    );
+  if (!speaksOfSpeed && !hasPlaces && issues.count('void-fix') > 0) channels.unshift(all[0]!);
   const dated = days.isKnown();
   if (!dated) issues.add('no-date', null, () => 'No sentence tells the date; times are times of day, UTC.');
   const offsets = finished.offsets.map((offset) => offset + days.baseSeconds());
@@ -100,11 +96,19 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
     source: { name, format: 'NMEA 0183', bytes: bytes.length, rows: finished.time.length },
     issues: issues.list(),
   };
-  return { ok: true, table };
+  if (channels.some(({ quantity }) => quantity === 'speed')) return { ok: true, table };
+  return (
+    withSpeedFromPositions(table, issues) ??
+    refuseLog(
+      'log-no-speed',
+      name,
+      'holds no RMC and no VTG sentence with a speed; switch one of them on in the receiver.',
+    )
+  );
 }
 
 function readSentences(bytes: Uint8Array, issues: IssueList, add: ReturnType<typeof fixRows>['add']): void {
-  for (const { text, number } of nmeaLines(textChunks(bytes, 'windows-1252'))) {
+  for (const { text, number } of textLines(textChunks(bytes, 'windows-1252'))) {
     if (text.startsWith('#') || text.startsWith(';')) continue;
     const [before = '', ...pieces] = text.split('$');
     if (pieces.length === 0)

@@ -1,0 +1,27 @@
+import { numberField } from '../csv/number-field.ts';
+import { idOf, type FrameLine } from './frame.ts';
+import { hexBytes } from './hex-bytes.ts';
+
+const shape =
+  /^\s*\d+\)\s+(\d+(?:\.\d+)?)\s+(?:([A-Za-z]{2,5})\s+)?([0-9A-Fa-f]{4}|[0-9A-Fa-f]{8})\s+(\d)\s*((?:\s[0-9A-Fa-f]{2})*|\s?RTR)\s*$/;
+
+/**
+ * Reads a line of a numbered trace, version 1.0 or 1.1: number, ms since the start, in 1.1 what it is, identifier, length,
+ * bytes.
+ *
+ * @param line - the line
+ * @returns the frame, or what the line is else
+ */
+export function traceLine(line: string): FrameLine {
+  const parts = shape.exec(line);
+  if (parts === null)
+    return /^\s*\d+\)\s+\d+(\.\d+)?\s+(Warng|Error)\b/.test(line) ? { kind: 'other' } : { kind: 'broken' };
+  const kind = parts[2]?.toLowerCase() ?? 'rx';
+  const id = idOf(parts[3]!);
+  if ((kind !== 'rx' && kind !== 'tx') || Number.isNaN(id) || parts[5]!.includes('RTR'))
+    return { kind: 'other' };
+  const data = hexBytes(parts[5]!);
+  const clock = numberField(parts[1]!, false) / 1000;
+  if (data === null || data.length !== Number(parts[4]) || Number.isNaN(clock)) return { kind: 'broken' };
+  return { id, clock, data, isFlexible: false };
+}

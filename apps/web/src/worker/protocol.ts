@@ -60,7 +60,11 @@ export interface Asks {
     readonly answer: Prediction;
   };
   readonly 'report-log': {
-    readonly ask: { readonly name: string; readonly content: Uint8Array; readonly options: ReportLogOptions };
+    readonly ask: {
+      readonly name: string;
+      readonly content: Uint8Array;
+      readonly options: ReportLogOptions;
+    };
     readonly answer: LogReport | LogRefusal;
   };
   readonly compare: { readonly ask: CompareRunsInput; readonly answer: Comparison | ComparisonRefusal };

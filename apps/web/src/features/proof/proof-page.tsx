@@ -1,95 +1,64 @@
-import { useQuery } from '@tanstack/react-query';
 import {
   statedConfounders,
   type Comparison,
   type ComparisonRefusal,
+  type JobSets,
   type LogReport,
-  type LogSummary,
 } from '@standstill/workshop';
-import { useSearchParams } from 'wouter';
-import { listLogs } from '../../shared/api/logs.ts';
-import { useJobDocument, useJobPart } from '../../shared/job/job-context.ts';
-import { useJobReading } from '../../shared/job/use-job-reading.ts';
 import { RoadSheet } from '../../shared/picture/road-scale.tsx';
-import { PrintAssumed } from '../../shared/ui/print-assumed.tsx';
-import { PrintCaveat } from '../../shared/ui/print-caveat.tsx';
 import { Lead } from '../../shared/ui/lead.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
+import { PrintAssumed } from '../../shared/ui/print-assumed.tsx';
+import { PrintCaveat } from '../../shared/ui/print-caveat.tsx';
 import { Section } from '../../shared/ui/section.tsx';
 import { Trouble } from '../../shared/ui/trouble.tsx';
 import { WarningBox } from '../../shared/ui/warnings.tsx';
-import { ComparisonSection } from './comparison-section.tsx';
-import { pairOf, ProofChoices } from './proof-choices.tsx';
-import { unusable, whatIsMissing, type LogState } from './proof-state.ts';
-import { logOf } from './run-edits.ts';
-import { SetPanel } from './set-panel.tsx';
-import { statedFacts, statedWords, type StatedFact } from './stated-facts.ts';
-import { SpeedChoosingContext } from './speed-choice.ts';
-import { useSpeedChoosing } from './use-speed-choosing.ts';
-import { useComparison } from './use-comparison.ts';
-import { nominalSpeedOf, useReports, type RunReport } from './use-reports.ts';
+import { ComparisonSection } from './compare/comparison-section.tsx';
+import { stateOf, unusable, whatIsMissing } from './compare/proof-state.ts';
+import { setsOfPage } from './compare/sets-of-page.ts';
+import { statedFacts, statedWords, type StatedFact } from './compare/stated-facts.ts';
+import { useComparison } from './compare/use-comparison.ts';
+import { ProofChoices } from './pair/proof-choices.tsx';
+import { OtherRuns } from './set/other-runs.tsx';
+import { SetPanel } from './set/set-panel.tsx';
+import { readReports, useProof } from './use-proof.ts';
 import './proof.css';
-
-const noLogs: readonly LogSummary[] = [];
 
 /** What the measured stops show: the comparison first, then every stop of both sets. */
 export default function ProofPage() {
-  const jobId = useJobPart((state) => state.id);
-  const document = useJobDocument();
-  const [search] = useSearchParams();
-  const { before, after, definition } = pairOf(document, search);
-  const logs = useQuery({
-    queryKey: ['logs', jobId],
-    queryFn: ({ signal }) => listLogs(jobId, signal),
-    staleTime: 10_000,
-  });
-  const kept = logs.data ?? noLogs;
-  const reading = useJobReading().data;
-  const job = reading?.ok ? reading.job : null;
-  const runs = document.runs ?? [];
-  const nominalSpeed = nominalSpeedOf(job?.runs ?? [], job?.conditions.facts.speed.value ?? null);
-  const shown = job ? runs.filter((run) => run.setUp === before || run.setUp === after) : [];
-  const speedChoosing = useSpeedChoosing();
-  const reports = useReports({
-    jobId,
-    runs: shown,
-    logs: kept,
-    nominalSpeed,
-    speedColumns: speedChoosing.choices,
-  });
-  const of = (setUp: string) => reports.filter(({ run }) => run.setUp === setUp);
-  const runsOf = (setUp: string) => of(setUp).map(({ run }) => run);
-  const said = statedConfounders(runsOf(before), runsOf(after));
+  const proof = useProof();
+  const { document, pair, logs, reading, job, reports, at, titleOf, spare } = proof;
+  const [before, after] = [at('before'), at('after')];
+  const runsOf = (side: typeof before) => side.map(({ run }) => run);
+  const said = job
+    ? statedConfounders(
+        job.runs.filter(({ id }) => before.some(({ run }) => run.id === id)),
+        job.runs.filter(({ id }) => after.some(({ run }) => run.id === id)),
+      )
+    : [];
   const facts = statedFacts(runsOf(before), runsOf(after));
   const missing = whatIsMissing({
-    sameSetUp: before === after,
-    before: of(before).map(stateOf),
-    after: of(after).map(stateOf),
+    sameSetUp: pair.before === pair.after,
+    before: before.map(stateOf),
+    after: after.map(stateOf),
   });
-  const set = (setUp: string) => ({
-    setUp,
-    name: document.setUps[setUp]?.title ?? setUp,
-    reports: readReports(of(setUp)),
-  });
-  const comparison = useComparison({
-    before: set(before),
-    after: set(after),
-    definition,
-    confounders: said,
-    ready: missing === null,
-  });
-  const spare = kept.filter((log) => !runs.some((run) => logOf(run, kept)?.id === log.id));
+  const sets = job && setsOfPage({ job, pair, reports, titleOf });
+  const compared = missing === null && sets ? sets.compared : null;
+  const comparison = useComparison({ pair, sets: compared, confounders: said });
+  const shown = compared && comparison.data?.kind === 'comparison' ? comparison.data : null;
   const all = readReports(reports);
-  const compared = missing === null && comparison.data?.kind === 'comparison' ? comparison.data : null;
   const fastest = Math.max(...all.flatMap(({ stops }) => stops.map((stop) => stop.entrySpeed_m_s)), 1);
   const left = missing === null ? unusable(reports.map(stateOf)) : [];
+  const panel = { spare, fastest };
 
   return (
-    <SpeedChoosingContext value={speedChoosing}>
+    <>
       <PageHead title="Proof" question="What did the stops show?">
-        <Lead text={missing ?? answer(comparison.data, compared ? facts : [])} />
+        <Lead
+          text={missing ?? unsorted(sets) ?? answer(comparison.data, shown ? facts : [])}
+        />
       </PageHead>
-      {compared && <PrintCaveat words={caveat} />}
+      {shown && <PrintCaveat words={caveat} />}
       {left.length > 0 && (
         <WarningBox severity="caution">Not in this comparison: {left.join(', ')}, see below.</WarningBox>
       )}
@@ -107,42 +76,44 @@ export default function ProofPage() {
         <p className="state">The job has mistakes; the survey lists them. Nothing is read until then.</p>
       )}
       <ProofChoices document={document} />
-      <RoadSheet longest={longest(all, compared)}>
-        {compared && <ComparisonSection comparison={compared} facts={facts} said={said} />}
-        <Section title="Stops before" intro={document.setUps[before]?.title}>
-          <SetPanel side="before" setUp={before} reports={of(before)} spare={spare} fastest={fastest} />
+      <RoadSheet longest={longest(all, shown)}>
+        {shown && <ComparisonSection comparison={shown} facts={facts} said={said} />}
+        <Section title="Stops before" intro={titleOf(pair.before)}>
+          <SetPanel side="before" setUp={pair.before} role="before" reports={before} {...panel} />
         </Section>
-        {before !== after && (
-          <Section title="Stops after" intro={document.setUps[after]?.title}>
-            <SetPanel side="after" setUp={after} reports={of(after)} spare={spare} fastest={fastest} />
+        {pair.before !== pair.after && (
+          <Section title="Stops after" intro={titleOf(pair.after)}>
+            <SetPanel side="after" setUp={pair.after} role="after" reports={after} {...panel} />
           </Section>
         )}
+        <Section
+          title="Other stops"
+          intro="Stops of neither set: a repeat of the old set-up or a car left alone tells the change from the day; stops in a row show fade."
+        >
+          <OtherRuns
+            pair={pair}
+            reports={at('repeat', 'reference-before', 'reference-after', 'fade')}
+            {...panel}
+          />
+        </Section>
       </RoadSheet>
-      {compared?.expectation && reading?.ok && <PrintAssumed assumed={reading.assumed} />}
-    </SpeedChoosingContext>
+      {shown?.expectation && reading?.ok && <PrintAssumed assumed={reading.assumed} />}
+    </>
   );
 }
 
 const caveat =
   'Measured stops hold for their day’s tires, surface, rotor temperature and driver; they are no promise for other roads.';
 
+/** Why logs that are all read make no two sets; null where they do. */
+function unsorted(sets: JobSets | null): string | null {
+  if (!sets || sets.compared) return null;
+  return ['No comparison: what the job says of these logs does not make two sets.', ...sets.warnings].join(' ');
+}
+
 function answer(data: Comparison | ComparisonRefusal | undefined, facts: readonly StatedFact[]): string {
   if (!data) return 'Comparing …';
   return [data.sentence, ...statedWords(facts)].join(' ');
-}
-
-function stateOf({ run, log, query }: RunReport): LogState {
-  return {
-    name: log?.name ?? run.log,
-    missing: log === undefined,
-    failed: query.isError,
-    refused: query.data?.kind === 'log-refusal',
-    report: query.data?.kind === 'log-report' ? query.data : null,
-  };
-}
-
-function readReports(reports: readonly RunReport[]): readonly LogReport[] {
-  return reports.flatMap((report) => stateOf(report).report ?? []);
 }
 
 /**

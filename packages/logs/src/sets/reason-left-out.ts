@@ -16,7 +16,7 @@ const speedIsNotTheCars: ReadonlySet<StopFlag['code']> = new Set([
  * @returns the reason in a sentence; null where it counts
  */
 export function reasonLeftOut(
-  { flags }: FoundStop,
+  { flags }: Pick<FoundStop, 'flags'>,
   judgement: StopJudgement | null | undefined,
 ): string | null {
   if (judgement?.verdict === 'rejected') return judgement.reason;

@@ -1,3 +1,4 @@
+import { testFacts } from '../job/facts/test-facts.ts';
 import type { Job, JobJudgement, JobRun } from '../job/job.ts';
 import type { GivenJudgement } from './judge/given-judgement.ts';
 import type { ReportLogOptions } from './report-log.ts';
@@ -20,7 +21,12 @@ export function logOptionsOf(job: Job, run: JobRun | null): ReportLogOptions {
     ...(job.logColumns.length === 0 ? {} : { remembered: job.logColumns }),
     ...(low === null && high === null
       ? {}
-      : { startTemperature: { low: low?.value ?? -Infinity, high: high?.value ?? Infinity } }),
+      : {
+          startTemperature: {
+            low: low?.value ?? testFacts.startTemperatureLow.low,
+            high: high?.value ?? testFacts.startTemperatureHigh.high,
+          },
+        }),
   };
 }
 

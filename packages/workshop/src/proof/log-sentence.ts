@@ -1,14 +1,12 @@
+import type { RejectedStop } from '@standstill/logs';
 import { mean } from '@standstill/numerics';
-import type { StopSearch } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { StopResult } from '../results/log-report.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import { plural } from '../words/plural.ts';
 import { hardestStop } from './hardest-stop.ts';
-
-/** A fall of the speed to rest that could not be measured. */
-export type RejectedStop = StopSearch['rejected'][number];
+import { leftOutReason } from './judge/left-out-reason.ts';
 
 interface LogSentenceInput {
   readonly name: string;
@@ -39,7 +37,7 @@ export function logSentence(input: LogSentenceInput): string {
 /** The stop that a person meant is the hardest one: its reason is the one to give. */
 function whyNone(stops: readonly StopResult[]): string {
   const hard = hardestStop(stops);
-  const reason = hard?.flags.find(({ severity }) => severity === 'excludes')?.reason ?? '';
+  const reason = (hard === undefined ? null : leftOutReason(hard)) ?? '';
   const which = stops.length === 1 ? '' : `; the hardest, stop ${hard?.number ?? 1}`;
   return `${which}: ${reason.replace(/\.$/, '')}.`;
 }

@@ -85,6 +85,52 @@ describe('a log report', () => {
   });
 });
 
+describe('remembered columns', () => {
+  const text = new TextDecoder().decode(logOf(stops)).replace('time (s),speed (km/h)', 'when,how fast');
+  const content = new TextEncoder().encode(text);
+  const columns = {
+    time: { name: 'when', unit: 's' },
+    speed: { name: 'how fast', unit: 'km/h' },
+  };
+  const remembered = [
+    { headings: 'a | b', columns: { speed: { name: 'a' } } },
+    { headings: 'when | how fast | brake switch', columns },
+  ];
+
+  it('make a log readable that was not, and say that a person chose them', () => {
+    expect(reportLog({ name: 'run.csv', content }).kind).toBe('log-refusal');
+    const found = reportLog({ name: 'run.csv', content }, { nominalSpeed: 30, remembered });
+    if (found.kind !== 'log-report') throw new Error(found.sentence);
+    expect(found.stops).toHaveLength(3);
+    expect(found.headings).toBe('when | how fast | brake switch');
+    expect(found.channels.find(({ name }) => name === 'how fast')).toMatchObject({
+      quantity: 'speed',
+      unitOrigin: 'given',
+      chosenBy: 'person',
+    });
+  });
+
+  it('are those of the same headings only, and give way to a word that is given now', () => {
+    expect(reportLog({ name: 'run.csv', content }, { remembered: remembered.slice(0, 1) }).kind).toBe(
+      'log-refusal',
+    );
+    const inMiles = { ...columns, speed: { name: 'how fast', unit: 'mph' } };
+    const given = reportLog({ name: 'run.csv', content }, { remembered, columns: inMiles });
+    if (given.kind !== 'log-report') throw new Error(given.sentence);
+    expect(given.stops[0]?.entrySpeed_m_s).toBeCloseTo(30 * 1.609344, 1);
+  });
+
+  it('are found again in a log that is read piece by piece', () => {
+    const pieces = {
+      size: content.length,
+      read: (from: number, length: number) => content.slice(from, from + length),
+    };
+    const found = reportLog({ name: 'run.csv', content: pieces }, { remembered });
+    expect(found.kind).toBe('log-report');
+    expect(found.source.bytes).toBe(content.length);
+  });
+});
+
 describe('a log that can not be used', () => {
   it.each([
     ['without time', 'speed (km/h),rpm\n50,900\n40,800\n', 'log-no-time'],

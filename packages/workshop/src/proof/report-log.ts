@@ -1,14 +1,17 @@
-import { readLog, searchStops } from '@standstill/logs';
-import type { ChannelTable, FindOptions, FoundStop, ReadOptions, UsedSensor } from '@standstill/logs';
-import type { LogRefusal, LogReport, SensorResult, StopResult } from '../results/log-report.ts';
+import { peekHeadings, scanLog } from '@standstill/logs';
+import type { ByteSource, ColumnChoices, FindOptions, ReadOptions, RejectedStop } from '@standstill/logs';
 import type { LogColumnsDocument } from '../job/document/log-columns-schema.ts';
+import type { LogRefusal, LogReport } from '../results/log-report.ts';
+import { columnsFor } from './columns/columns-for.ts';
 import type { GivenJudgement } from './judge/given-judgement.ts';
+import { judgeStops } from './judge/judge-stops.ts';
 import { logSentence } from './log-sentence.ts';
-import type { RejectedStop } from './log-sentence.ts';
+import { stopResultOf } from './stop-result-of.ts';
 
 export interface LogFile {
   readonly name: string;
-  readonly content: Uint8Array;
+  /** All bytes, or a way to read them piece by piece. */
+  readonly content: Uint8Array | ByteSource;
 }
 
 export interface ReportLogOptions {
@@ -16,122 +19,72 @@ export interface ReportLogOptions {
   readonly nominalSpeed?: number;
   /** A person's word on what the columns are; overrules every guess. */
   readonly columns?: NonNullable<ReadOptions['columns']>;
-  /** Rise over run in the direction of travel, uphill positive. */
-  readonly grade?: number;
-  /** A person's word on stops: by a moment inside the stop, s on the log's time base. */
-  readonly judgements?: readonly GivenJudgement[];
   /** Columns that a person chose before, found again by the log's line of headings; `columns` comes before them. */
   readonly remembered?: readonly LogColumnsDocument[];
+  /** The DBC file that describes the signals of a log of CAN frames. */
+  readonly signals?: NonNullable<ReadOptions['signals']>;
+  /** Rise over run in the direction of travel, uphill positive. */
+  readonly grade?: number;
   /** °C, between which the brakes are to be when a stop begins; a stop outside is left out. */
   readonly startTemperature?: NonNullable<FindOptions['startTemperature']>;
+  /** A person's word on stops: by a moment inside the stop, s on the log's time base. */
+  readonly judgements?: readonly GivenJudgement[];
   readonly units?: 'us' | 'metric';
 }
 
 /**
- * Reads a log and says which stops are in it, how far each went, and what is doubtful about each.
+ * Reads a log and says which stops are in it, how far each went, and what is doubtful about each. A stop that a person
+ * rejected or that its flags exclude stays in the report, with the reason.
  *
- * @param file - name and bytes, as they came
- * @param options - nominal speed, m/s; columns; grade, 1; units of the sentence
+ * @param file - name and content, as they came
+ * @param options - nominal speed, m/s; columns; signals; grade, 1; window of start temperatures, °C; judgements, s; units
  * @returns the report, distances in m, speeds in m/s; or one sentence that says why the log can't be used
  */
 export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogReport | LogRefusal {
-  const { columns, nominalSpeed, grade, units = 'us' } = options;
-  const outcome = readLog(file.content, { name: file.name, ...(columns === undefined ? {} : { columns }) });
-  if (!outcome.ok) return refusal(file, outcome.code, outcome.sentence);
-  const { table } = outcome;
-  const { stops, rejected, sensors } = searchStops(table, {
-    ...(nominalSpeed === undefined ? {} : { nominalSpeed }),
-    ...(grade === undefined ? {} : { grade }),
-    units,
-  });
-  const results = stops.map(stopResultOf);
-  const nominalSpeed_m_s = nominalSpeed ?? null;
+  const scan = scanned(file, options);
+  if (!scan.ok) return refusal(file, scan.code, scan.sentence);
+  const { judgements = [], nominalSpeed = null, units = 'us' } = options;
+  const { stops, issues } = judgeStops(scan.stops.map(stopResultOf), judgements);
+  const { rejected } = scan;
   return {
     kind: 'log-report',
     version: 1,
-    sentence: logSentence({
-      name: file.name,
-      stops: results,
-      rejected,
-      nominalSpeed: nominalSpeed_m_s,
-      units,
-    }),
-    source: { ...table.source, name: file.name },
-    epoch: table.epoch,
-    duration_s: durationOf(table),
-    channels: table.channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy }) => ({
+    sentence: logSentence({ name: file.name, stops, rejected, nominalSpeed, units }),
+    source: { ...scan.source, name: file.name },
+    epoch: scan.epoch,
+    duration_s: scan.duration,
+    channels: scan.channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy }) => ({
       name,
       quantity,
       unitAsRead,
       unitOrigin,
       chosenBy,
     })),
-    headings: table.headings,
-    sensors: sensors.map(sensorOf),
-    issues: [...table.issues.map((issue) => ({ ...issue })), ...rejected.map(issueOf)],
-    nominalSpeed_m_s,
-    stops: results,
+    headings: scan.headings,
+    sensors: scan.sensors.map(({ tilt, ...sensor }) => ({ ...sensor, tilt_rad: tilt })),
+    issues: [...scan.issues.map((issue) => ({ ...issue })), ...rejected.map(issueOf), ...issues],
+    nominalSpeed_m_s: nominalSpeed,
+    stops: [...stops],
   };
 }
 
-function refusal({ name, content }: LogFile, code: string, sentence: string): LogRefusal {
-  return { kind: 'log-refusal', version: 1, code, sentence, source: { name, bytes: content.length } };
+/** Formats whose headings do not stand at the beginning are read once more where columns are remembered for them. */
+function scanned({ name, content }: LogFile, options: ReportLogOptions): ReturnType<typeof scanLog> {
+  const { columns, remembered = [], judgements: _judgements, units = 'us', ...rest } = options;
+  const scanBy = (choices: ColumnChoices | null): ReturnType<typeof scanLog> =>
+    scanLog(content, { ...rest, name, units, ...(choices === null ? {} : { columns: choices }) });
+  if (columns !== undefined || remembered.length === 0) return scanBy(columns ?? null);
+  const headings = peekHeadings(content);
+  const scan = scanBy(columnsFor({ logColumns: remembered }, headings));
+  const late = headings === null && scan.ok ? columnsFor({ logColumns: remembered }, scan.headings) : null;
+  return late === null ? scan : scanBy(late);
 }
 
-function durationOf({ time }: ChannelTable): number {
-  return (time.at(-1) ?? 0) - (time[0] ?? 0);
+function refusal({ name, content }: LogFile, code: string, sentence: string): LogRefusal {
+  const bytes = content instanceof Uint8Array ? content.length : content.size;
+  return { kind: 'log-refusal', version: 1, code, sentence, source: { name, bytes } };
 }
 
 function issueOf({ code, reason }: RejectedStop): LogReport['issues'][number] {
   return { code, message: reason, line: null, count: 1 };
-}
-
-function stopResultOf(stop: FoundStop): StopResult {
-  return {
-    number: stop.number,
-    clock: stop.clock,
-    start_s: stop.startTime,
-    end_s: stop.endTime,
-    startBy: stop.startBy,
-    entrySpeed_m_s: stop.entrySpeed,
-    applicationDistance_m: stop.applicationDistance,
-    distanceStandardError_m: stop.distanceStandardError,
-    startDelayError_s: stop.startDelayError,
-    gateDistance_m: stop.gateDistance,
-    correctedDistance_m: stop.correctedDistance,
-    duration_s: stop.duration,
-    meanDecelerationByDistance_m_s2: stop.meanDecelerationByDistance,
-    meanDecelerationByTime_m_s2: stop.meanDecelerationByTime,
-    meanFullyDevelopedDeceleration_m_s2: stop.meanFullyDevelopedDeceleration,
-    peakDeceleration_m_s2: stop.peakDeceleration,
-    buildUpTime_s: stop.buildUpTime,
-    sampleRate_Hz: stop.sampleRate,
-    counted: !stop.flags.some(({ severity }) => severity === 'excludes'),
-    flags: stop.flags.map((flag) => ({ ...flag })),
-    judgement: null,
-    temperatures: stop.temperatures.map(({ channel, start, end }) => ({
-      channel,
-      start_C: start,
-      end_C: end,
-    })),
-    developedPressure_Pa: stop.developedPressure,
-    developedPedalForce_N: stop.developedPedalForce,
-    heading_rad: stop.heading,
-    trace: traceOf(stop),
-  };
-}
-
-/** Gaps have no number to show and are left out of the drawing. */
-function traceOf({ trace }: FoundStop): StopResult['trace'] {
-  const there = Array.from(trace.speed.keys()).filter((row) => Number.isFinite(trace.speed[row]));
-  return {
-    time_s: there.map((row) => trace.time[row] ?? 0),
-    speed_m_s: there.map((row) => trace.speed[row] ?? 0),
-    speedStandardError_m_s: there.map((row) => trace.speedStandardError[row] ?? 0),
-    deceleration_m_s2: there.map((row) => trace.deceleration[row] ?? 0),
-  };
-}
-
-function sensorOf({ tilt, ...sensor }: UsedSensor): SensorResult {
-  return { ...sensor, tilt_rad: tilt };
 }

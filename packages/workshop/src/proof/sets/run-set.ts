@@ -9,7 +9,12 @@ export interface RunSet {
   readonly runs?: readonly (JobRun | null)[];
 }
 
-/** The runs that the job has for the logs of a set. */
-export function runsOf({ runs = [] }: Pick<RunSet, 'runs'>): readonly JobRun[] {
-  return runs.filter((run) => run !== null);
+/**
+ * The runs that the job has for the logs of a set.
+ *
+ * @param set - with its runs
+ * @returns those that are there, in the order of the logs
+ */
+export function runsOf(set: Pick<RunSet, 'runs'>): readonly JobRun[] {
+  return (set.runs ?? []).filter((run) => run !== null);
 }

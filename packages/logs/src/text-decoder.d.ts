@@ -3,3 +3,8 @@ declare class TextDecoder {
   constructor(label?: string, options?: { readonly fatal?: boolean; readonly ignoreBOM?: boolean });
   decode(input?: Uint8Array, options?: { readonly stream?: boolean }): string;
 }
+
+/** Likewise: text to UTF-8. */
+declare class TextEncoder {
+  encode(input: string): Uint8Array;
+}

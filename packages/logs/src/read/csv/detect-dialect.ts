@@ -1,7 +1,7 @@
 import { clockShape } from '../time/clock-shape.ts';
 import type { CsvDialect } from './csv-dialect.ts';
-import { csvRows } from './csv-rows.ts';
 import { isGapWord, numberField } from './number-field.ts';
+import { splitRow, type RowShape } from './split-row.ts';
 
 const delimiters = [',', ';', '\t', '|'] as const;
 
@@ -32,7 +32,7 @@ export function detectDialect(
   const candidates = delimiters
     .filter((delimiter) => whole.includes(delimiter))
     .flatMap((delimiter) => {
-      const rows = [...csvRows([whole], { delimiter, newline })].flatMap((batch) => batch.rows);
+      const rows = rowsOf(whole, { delimiter, newline });
       return [false, true]
         .filter((decimalComma) => !(decimalComma && delimiter === ',' && !whole.includes('"')))
         .map((decimalComma) => candidate(rows.map(withoutReturn), delimiter, decimalComma));
@@ -44,8 +44,19 @@ export function detectDialect(
   return best === null ? null : described(best, newline, isUnit);
 }
 
+function rowsOf(text: string, shape: RowShape): readonly (readonly string[])[] {
+  if (!text.includes('"')) return text.split(shape.newline).map((line) => line.split(shape.delimiter));
+  const rows: (readonly string[])[] = [];
+  for (let at = 0; at < text.length;) {
+    const row = splitRow(text, at, shape, true)!;
+    rows.push(row.fields);
+    at = row.end;
+  }
+  return rows;
+}
+
 /** The rows of a file whose lines end in CR LF carry the CR in their last field. */
-export function withoutReturn(row: readonly string[]): readonly string[] {
+function withoutReturn(row: readonly string[]): readonly string[] {
   const last = row[row.length - 1];
   return last?.endsWith('\r') === true ? [...row.slice(0, -1), last.slice(0, -1)] : row;
 }

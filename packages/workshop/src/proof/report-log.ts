@@ -53,12 +53,13 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
     source: { ...scan.source, name: file.name },
     epoch: scan.epoch,
     duration_s: scan.duration,
-    channels: scan.channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy }) => ({
+    channels: scan.channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy, range }) => ({
       name,
       quantity,
       unitAsRead,
       unitOrigin,
       chosenBy,
+      range,
     })),
     headings: scan.headings,
     sensors: scan.sensors.map(({ tilt, ...sensor }) => ({ ...sensor, tilt_rad: tilt })),

@@ -66,6 +66,11 @@ export const channelResult = z.strictObject({
   unitOrigin: z.enum(['header', 'format', 'given', 'assumed', 'none']),
   /** Who said what the channel is: the format, a guess from its heading, or a person (now or remembered). */
   chosenBy: z.enum(['format', 'guess', 'person']),
+  /** Least and greatest value in SI units of the quantity (°C for temperatures), as read where the quantity is unknown; null without a value, absent in old reports. */
+  range: z
+    .strictObject({ low: z.number(), high: z.number(), samples: z.number().int() })
+    .nullable()
+    .optional(),
 });
 
 /** A sensor of the log as the smoother saw it. */

@@ -1,4 +1,5 @@
 import type { ByteSource } from '../../channels/byte-source.ts';
+import { valueRange } from '../../channels/value-range.ts';
 import type { FindOptions } from '../../stops/find-options.ts';
 import { searchStops } from '../../stops/find-stops.ts';
 import type { LogRefusal } from '../log-refusal.ts';
@@ -22,7 +23,7 @@ export function scanLog(
   const { time, channels, headings, epoch, source: origin, issues } = read.table;
   return {
     ok: true,
-    channels: channels.map(({ values: _values, ...summary }) => summary),
+    channels: channels.map(({ values, ...summary }) => ({ ...summary, range: valueRange(values) })),
     headings,
     epoch,
     duration: (time.at(-1) ?? 0) - (time[0] ?? 0),

@@ -8,7 +8,7 @@ import { requireRange } from '../refuse/require-range.ts';
  * Assumes: values that weigh nothing, or are not numbers, are not there.
  *
  * @param values - x, any unit, in any order
- * @param weights - w, not below zero, of any common size; as long as values
+ * @param weights - w, not below zero, any common unit; as long as values
  * @param probability - share of the weight, 0 to 1
  * @returns the quantile, unit of the values
  * @throws OutOfRangeError where nothing weighs anything, lengths differ, or the probability is outside

@@ -18,7 +18,11 @@ const most = 40;
  * @param places - of the figures in an answer
  * @returns places of the numbers, those that move most first
  */
-export function actingKnowns(model: StopModel, ensemble: Ensemble, places: readonly number[]): readonly number[] {
+export function actingKnowns(
+  model: StopModel,
+  ensemble: Ensemble,
+  places: readonly number[],
+): readonly number[] {
   const moments = places.map((place) => momentsOf(model, ensemble, place));
   const middle = new Float64Array(model.size);
   const moved = new Float64Array(model.size);

@@ -1,4 +1,4 @@
-import { quantityKinds } from '@standstill/units';
+import { quantityKinds, toUnit, unitsOf } from '@standstill/units';
 import { intervalOf } from '../../draws/interval-of.ts';
 import { knownOwner } from '../../influence/known-owner.ts';
 import type { Job, JobSetUp } from '../../job/job.ts';
@@ -23,7 +23,7 @@ interface Asked {
   readonly title: string;
   readonly unit: string;
   readonly always: boolean;
-  readonly of: (values: (path: string) => number) => number;
+  readonly of: (valueOf: (known: Known) => number) => number;
 }
 
 /**
@@ -68,24 +68,30 @@ function gripOf({ conditions, parts }: Job, { slots }: JobSetUp): Asked {
     title: 'Grip of the tires on this surface',
     unit: '',
     always: true,
-    of: (values) =>
-      (peaks.reduce((sum, { path }) => sum + values(path), 0) / peaks.length) * values(surface.path),
+    of: (valueOf) => (peaks.reduce((sum, peak) => sum + valueOf(peak), 0) / peaks.length) * valueOf(surface),
   };
 }
 
 function padsOf(job: Job, { slots }: JobSetUp, knowns: readonly Known[]): Asked[] {
   const ids = new Set([slots.frontPad, slots.rearPad, slots.rearDrum]);
-  const paths = [...ids].flatMap((id) => {
-    const part = id === null ? undefined : job.parts[id];
-    return part?.kind === 'pad' || part?.kind === 'drum' ? [part.friction.factor.path] : [];
-  });
-  return knowns.filter(({ path }) => paths.includes(path)).map((known) => askedOf(job, known, true));
+  const paths = new Set(
+    [...ids].flatMap((id) => {
+      const part = id === null ? undefined : job.parts[id];
+      return part?.kind === 'pad' || part?.kind === 'drum' ? [part.friction.factor.path] : [];
+    }),
+  );
+  return knowns.filter(({ path }) => paths.has(path)).map((known) => askedOf(job, known, true));
 }
 
+const footPaths: ReadonlySet<string> = new Set([
+  'conditions.pedalForce',
+  'conditions.pedalRamp',
+  driverSharePath,
+]);
+
 function byFoot(knowns: readonly Known[]): Asked[] {
-  const paths = ['conditions.pedalForce', 'conditions.pedalRamp', driverSharePath];
   return knowns
-    .filter(({ path }) => paths.includes(path))
+    .filter(({ path }) => footPaths.has(path))
     .map((known) => ({ ...plain(known), title: known.fact.title, always: true }));
 }
 
@@ -95,40 +101,32 @@ function askedOf(job: Job, known: Known, always: boolean): Asked {
   return { ...plain(known), title: `${what}, ${knownOwner(job, known.path).words}`, always };
 }
 
-function plain({ path, fact }: Known): Pick<Asked, 'path' | 'unit' | 'of'> {
-  return { path, unit: unitOf(fact.kind), of: (values) => values(path) };
+function plain(known: Known): Pick<Asked, 'path' | 'unit' | 'of'> {
+  return { path: known.path, unit: unitOf(known.fact.kind), of: (valueOf) => valueOf(known) };
 }
 
+/** The unit that a number of this kind has in results; none for numbers of one. */
 function unitOf(kind: Known['fact']['kind']): string {
   const { dimension } = quantityKinds[kind];
-  return siUnits[dimension] ?? '';
+  if (dimension === 'ratio') return '';
+  const isOurs = (unit: string): boolean => [1, 2].every((value) => toUnit(value, unit, dimension) === value);
+  return unitsOf(dimension).find(isOurs) ?? '';
 }
 
-/** As values stand in results; nothing where they are numbers of one. */
-const siUnits: Readonly<Record<string, string>> = {
-  length: 'm',
-  area: 'm²',
-  volume: 'm³',
-  mass: 'kg',
-  time: 's',
-  speed: 'm/s',
-  force: 'N',
-  pressure: 'Pa',
-  temperature: '°C',
-};
-
 function rowOf(asked: Asked, model: StopModel, learned: Learned): LearnedValue {
-  const byPath = new Map(model.knowns.map((known, k) => [known.path, k]));
+  const places = new Map(model.knowns.map(({ path }, k) => [path, k]));
   const column = ({ draws, departures }: Ensemble): Float64Array =>
     Float64Array.from({ length: draws }, (_, i) =>
-      asked.of((path) => {
-        const k = byPath.get(path);
-        return k === undefined ? NaN : valueOf(model.knowns[k]!, departures[i * model.knowns.length + k]!);
+      asked.of((known) => {
+        const k = places.get(known.path);
+        return k === undefined
+          ? known.value
+          : departed(model.knowns[k]!, departures[i * model.knowns.length + k]!);
       }),
     );
   const drawn = column(learned.byJob);
   const all = column(learned.ensemble);
-  const central = asked.of((path) => model.knowns[byPath.get(path) ?? 0]?.value ?? NaN);
+  const central = asked.of((known) => model.knowns[places.get(known.path) ?? -1]?.value ?? known.value);
   const spread = spreadOf(drawn, new Float64Array(drawn.length).fill(1 / drawn.length));
   const { path, title, unit } = asked;
   return {
@@ -141,7 +139,7 @@ function rowOf(asked: Asked, model: StopModel, learned: Learned): LearnedValue {
   };
 }
 
-function valueOf({ value, spread, low, high }: Known, departure: number): number {
+function departed({ value, spread, low, high }: Known, departure: number): number {
   return Math.max(low, Math.min(high, value + spread * departure));
 }
 

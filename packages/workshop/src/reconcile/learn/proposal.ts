@@ -65,7 +65,8 @@ export function proposalFrom(plane: ResponsePlane, means: MeanOfStops, name: str
         const gain = choleskySolve(wholeRoot, off);
         for (let k = 0; k < count; k += 1)
           for (let j = 0; j < size; j += 1)
-            departures[place + acting[k]!] = departures[place + acting[k]!]! + slopes[j * count + k]! * gain[j]!;
+            departures[place + acting[k]!] =
+              departures[place + acting[k]!]! + slopes[j * count + k]! * gain[j]!;
       }
     },
   };

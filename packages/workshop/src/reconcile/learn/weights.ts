@@ -42,9 +42,7 @@ export function effectiveSize(weights: Float64Array): number {
 
 function weightsAt(logarithms: Float64Array, flatness: number): Float64Array {
   const most = logarithms.reduce((greatest, each) => Math.max(greatest, each), -Infinity);
-  const weights = logarithms.map((each) =>
-    each === -Infinity ? 0 : Math.exp(flatness * (each - most)),
-  );
+  const weights = logarithms.map((each) => (each === -Infinity ? 0 : Math.exp(flatness * (each - most))));
   const sum = weights.reduce((total, weight) => total + weight, 0);
   return weights.map((weight) => weight / sum);
 }

@@ -49,7 +49,9 @@ export function meanOfStops(set: MeasuredStops, speed: number): MeanOfStops {
   const shared = sharedSquares(set, means, speed);
   const scale = Float64Array.from(scatter, (square, at) => square / (rows.length * dof) + shared[at]!);
   // The tails are those of the figure that owes most of its error to the scatter.
-  const least = Math.min(...means.map((_, j) => scale[j * (size + 1)]! / (scatter[j * (size + 1)]! / (rows.length * dof))));
+  const least = Math.min(
+    ...means.map((_, j) => scale[j * (size + 1)]! / (scatter[j * (size + 1)]! / (rows.length * dof))),
+  );
   return { places, means, scale, degreesOfFreedom: dof * least ** 2 };
 }
 
@@ -58,7 +60,8 @@ function usualSquares(places: readonly number[], means: Float64Array): Float64Ar
   return Float64Array.from({ length: places.length ** 2 }, (_, at) => {
     const [i, j] = [Math.floor(at / places.length), at % places.length];
     if (i === j) return spreads[i]! ** 2;
-    const together = places[i]! + places[j]! === placeOf.distance + placeOf.developed;
+    const both = [places[i], places[j]];
+    const together = both.includes(placeOf.distance) && both.includes(placeOf.developed);
     return together ? usualCorrelation * spreads[i]! * spreads[j]! : 0;
   });
 }

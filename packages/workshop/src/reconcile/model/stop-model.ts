@@ -47,7 +47,7 @@ export interface StopModel {
  * @returns the function; it keeps room to work in
  */
 export function stopModel({ job, setUps, knowns, speed }: StopModelInput): StopModel {
-  const plan = settlingPlan(
+  const { settled, fill } = settlingPlan(
     job,
     setUps.map(({ id }) => id),
     knowns,
@@ -63,10 +63,10 @@ export function stopModel({ job, setUps, knowns, speed }: StopModelInput): StopM
       knowns.forEach(({ value, spread, low, high }, k) => {
         values[k] = Math.max(low, Math.min(high, value + spread * departures[place + k]!));
       });
-      plan.fill(values, 1, 0);
+      fill(values, 1, 0);
       setUps.forEach(({ startsAtOnset }, index) => {
         const driverShare = driver < 0 ? undefined : values[driver]!;
-        ask(plan.settled[index]!, { startsAtOnset, driverShare }, into, intoPlace + index * figures.length);
+        ask(settled[index]!, { startsAtOnset, driverShare }, into, intoPlace + index * figures.length);
       });
     },
   };

@@ -53,6 +53,7 @@ export const logIssueCodes = {
   'speed-from-positions': 'The log holds no speed; one was computed from its positions.',
   'speed-against-positions': 'A speed of unsure unit contradicts the positions; kept but not used.',
   'speed-against-odometer': 'Speed and odometer of the log disagree about the way driven.',
+  'speeds-disagree': 'Two speeds of the log contradict each other.',
   'wheels-apart': 'The wheels tell different speeds for part of the log.',
   'out-of-stated-range': "A value outside the range that the signal's description states, taken as a gap.",
   'channel-left-out': 'Signals that were left out because the log has too many or is too large.',

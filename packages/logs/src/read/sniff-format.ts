@@ -52,6 +52,7 @@ export function sniffFormat(bytes: Uint8Array): SniffedFormat {
 function sniffText(text: string): SniffedFormat {
   const start = text.slice(0, 2000).trimStart();
   if (/^<\?xml|^<[A-Za-z!]/.test(start)) return markup(text);
+  if (start.startsWith(';$FILEVERSION=')) return { kind: 'trace' };
   const lines = text
     .split(/\r\n|\n|\r/)
     .map((line) => line.trim())

@@ -1,5 +1,6 @@
 import { GPS } from 'gps';
 import { longDate, shortDate, utcSeconds } from './nmea-clock.ts';
+import { nmeaAngle, nmeaCourse, nmeaNumber, nmeaSize } from './nmea-field.ts';
 
 /** What one sentence says about one moment; NaN where it says nothing. SI. */
 export interface FixPart {
@@ -21,6 +22,9 @@ export interface FixPart {
   readonly dilution: number;
 }
 
+/** The numbers of a sentence; null for one that breaks its format. */
+type Numbers = { readonly [key in keyof FixPart]?: FixPart[key] | null };
+
 const nothing = {
   seconds: NaN,
   day: NaN,
@@ -35,7 +39,12 @@ const nothing = {
   dilution: NaN,
 };
 const wanted = /^\$(?!P)[A-Z]{2}(RMC|VTG|GGA|ZDA),/;
-const radians = Math.PI / 180;
+/** m/s in a knot, exactly. */
+const knot = 1852 / 3600;
+/** Mode indicators with which a status has to be void: not valid, dead reckoning, typed in, simulated. */
+const voidModes = new Set(['N', 'E', 'M', 'S']);
+/** From this number on GGA's quality means typed in or simulated; dead reckoning (6) is left to be warned of. */
+const madeUpQuality = 7;
 
 /** Whether a sentence is one that tells speed, position or time. Those that begin with P are makers' own. */
 export function isFixSentence(text: string): boolean {
@@ -43,48 +52,63 @@ export function isFixSentence(text: string): boolean {
 }
 
 /**
- * Reads a sentence of any talker whose checksum is good, by the library gps. Times and dates are taken from the fields
- * themselves: a sentence without a date must not get today's, and a fraction may be finer than a millisecond.
+ * Reads a sentence of any talker whose checksum is good. The library gps says whether it keeps its format; numbers, times
+ * and dates are taken from the fields themselves: a sentence without a date must not get today's, a fraction may be finer than a
+ * millisecond, and '12x' is no 12.
  *
  * @param text - RMC, VTG, GGA or ZDA
  * @returns what it says; null where it breaks its format
+ * Source: [nmea-0183]
  */
 export function readFix(text: string): FixPart | null {
+  const type = parsedType(text);
+  if (type === null) return null;
   const fields = text.slice(0, text.indexOf('*')).split(',');
-  const read = parsed(text);
-  if (read === null) return null;
-  if (read.type === 'RMC') {
-    const isVoid = read.status !== 'active' || read.faa === 'not valid' || read.navStatus === 'unsafe';
-    const place = { latitude: angle(read.lat), longitude: angle(read.lon) };
-    const motion = { speed: (read.speed ?? NaN) / 3.6, heading: angle(read.track) };
-    const moment = { seconds: utcSeconds(fields[1] ?? ''), day: shortDate(fields[9] ?? '') };
-    return { ...nothing, type: 'RMC', ...moment, isVoid, ...place, ...motion };
-  }
-  if (read.type === 'VTG') {
-    const isVoid = read.faa === 'not valid';
-    return { ...nothing, type: 'VTG', isVoid, speed: (read.speed ?? NaN) / 3.6, heading: angle(read.track) };
-  }
-  if (read.type === 'GGA') {
-    const place = { latitude: angle(read.lat), longitude: angle(read.lon), altitude: read.alt ?? NaN };
-    const quality = fields[6] === '' ? NaN : Number(fields[6]);
-    const trust = { quality, satellites: read.satellites ?? NaN, dilution: read.hdop ?? NaN };
-    const isVoid = read.quality === null;
-    return { ...nothing, type: 'GGA', seconds: utcSeconds(fields[1] ?? ''), isVoid, ...place, ...trust };
-  }
-  if (read.type !== 'ZDA') return null;
-  const day = longDate(fields[2] ?? '', fields[3] ?? '', fields[4] ?? '');
-  return { ...nothing, type: 'ZDA', seconds: utcSeconds(fields[1] ?? ''), day };
+  const at = (index: number): string => fields[index]?.trim() ?? '';
+  const numbers = readers[type](at);
+  if (Object.values(numbers).includes(null)) return null;
+  return { ...nothing, ...(numbers as Partial<FixPart>), type };
 }
 
-function parsed(text: string): Exclude<ReturnType<typeof GPS.Parse>, false> | null {
+const readers: Readonly<Record<FixPart['type'], (at: (index: number) => string) => Numbers>> = {
+  RMC: (at) => ({
+    seconds: utcSeconds(at(1)),
+    day: shortDate(at(9)),
+    isVoid: at(2) !== 'A' || voidModes.has(at(12)) || at(13) === 'U',
+    latitude: nmeaAngle(at(3), at(4), 'NS'),
+    longitude: nmeaAngle(at(5), at(6), 'EW'),
+    speed: scaled(nmeaSize(at(7)), knot),
+    heading: nmeaCourse(at(8)),
+  }),
+  VTG: (at) => ({
+    isVoid: voidModes.has(at(9)),
+    speed: at(5) === '' ? scaled(nmeaSize(at(7)), 1 / 3.6) : scaled(nmeaSize(at(5)), knot),
+    heading: nmeaCourse(at(1)),
+  }),
+  GGA: (at) => ({
+    seconds: utcSeconds(at(1)),
+    isVoid: at(6) === '' || at(6) === '0' || Number(at(6)) >= madeUpQuality,
+    latitude: nmeaAngle(at(2), at(3), 'NS'),
+    longitude: nmeaAngle(at(4), at(5), 'EW'),
+    quality: nmeaSize(at(6)),
+    satellites: nmeaSize(at(7)),
+    dilution: nmeaSize(at(8)),
+    altitude: nmeaNumber(at(9)),
+  }),
+  ZDA: (at) => ({ seconds: utcSeconds(at(1)), day: longDate(at(2), at(3), at(4)) }),
+};
+
+function scaled(value: number | null, factor: number): number | null {
+  return value === null ? null : value * factor;
+}
+
+function parsedType(text: string): FixPart['type'] | null {
   try {
     const read = GPS.Parse(text);
-    return read !== false && read.valid ? read : null;
+    if (read === false || !read.valid) return null;
+    const { type } = read;
+    return type === 'RMC' || type === 'VTG' || type === 'GGA' || type === 'ZDA' ? type : null;
   } catch {
     return null;
   }
-}
-
-function angle(degrees: number | null): number {
-  return (degrees ?? NaN) * radians;
 }

@@ -129,14 +129,117 @@ describe('what the receiver does not vouch for', () => {
   });
 });
 
+describe('the last clauses of the sentences', () => {
+  const place = '4800.0000,N,01100.0000,E';
+
+  test.each([
+    ['E', 0],
+    ['M', 0],
+    ['S', 0],
+    ['N', 0],
+    ['A', 56],
+    ['D', 56],
+    ['R', 56],
+    ['P', 56],
+    ['', 56],
+  ])('RMC with the mode %j tells %d speeds', (mode, told) => {
+    const table = tableOf(
+      madeNmea(noon, (s, v) =>
+        sentence(`GPRMC,${nmeaTime(s)},A,${place},${(v / 0.5144444444).toFixed(3)},90.0,010326,,,${mode}`),
+      ),
+    );
+    expect(speedOf(table).filter((speed) => !Number.isNaN(speed))).toHaveLength(told);
+  });
+
+  test.each([
+    ['6,09,0.9', true],
+    ['7,09,0.9', false],
+    ['8,09,0.9', false],
+  ])('GGA with quality %s beside a good RMC', (trust, counts) => {
+    const table = tableOf(madeNmea(noon, (s, v) => `${ggaAt(s, trust)}\r\n${rmc(s, v)}`));
+    expect(speedOf(table).some((speed) => !Number.isNaN(speed))).toBe(counts);
+  });
+
+  test('course, altitude, satellites and dilution are kept, in SI', () => {
+    const table = tableOf(madeNmea(noon, (s, v) => `${rmc(s, v)}\r\n${ggaAt(s, '4,11,0.7')}`));
+    const first = Object.fromEntries(table.channels.map(({ name, values }) => [name, values[0]]));
+    expect(first).toMatchObject({
+      altitude: 500,
+      'GGA fix quality': 4,
+      satellites: 11,
+      'horizontal dilution': 0.7,
+    });
+    expect(first['heading']).toBeCloseTo(Math.PI / 2, 12);
+    expect(first['latitude']).toBeCloseTo((48 * Math.PI) / 180, 12);
+    expect(table.channels.find(({ name }) => name === 'heading')!.quantity).toBe('heading');
+  });
+
+  test('the date comes from ZDA where RMC has none', () => {
+    const table = tableOf(
+      madeNmea(
+        noon,
+        (s, v) => `${sentence(`GPZDA,${nmeaTime(s)},01,03,2026,00,00`)}\r\n${rmc(s, v, 'A', '')}`,
+      ),
+    );
+    expect(table.epoch).toBe('2026-03-01T12:00:00.000Z');
+    expect(table.time).toHaveLength(56);
+  });
+
+  test('position ten times a second, speed once: one time base, gaps between', () => {
+    const lines = madeNmea(noon).flatMap((line, i) => [
+      ...(i % 5 === 0 ? [line] : []),
+      ggaAt(noon + i / 5, '1,09,0.9'),
+      ggaAt(noon + i / 5 + 0.1, '1,09,0.9'),
+    ]);
+    const table = tableOf(lines);
+    expect(table.time).toHaveLength(112);
+    expect(speedOf(table).filter((speed) => !Number.isNaN(speed))).toHaveLength(12);
+    expect(table.segmentStarts).toEqual([0]);
+  });
+
+  test.each([
+    ['a speed with a letter in it', `A,${place},12x4,90.0,010326,,,A`],
+    ['a negative speed', `A,${place},-3.0,90.0,010326,,,A`],
+    ['a latitude beyond the pole', 'A,9900.0000,N,01100.0000,E,12.4,90.0,010326,,,A'],
+    ['sixty-one minutes', 'A,4861.0000,N,01100.0000,E,12.4,90.0,010326,,,A'],
+    ['no hemisphere', 'A,4800.0000,,01100.0000,E,12.4,90.0,010326,,,A'],
+    ['a course beyond the circle', `A,${place},12.4,400.0,010326,,,A`],
+    ['a status that is none', `X,${place},12.4,90.0,010326,,,A`],
+  ])('%s breaks the format', (_, rest) => {
+    const lines = madeNmea(noon);
+    lines[7] = sentence(`GPRMC,${nmeaTime(noon + 7 / 5)},${rest}`);
+    const table = tableOf(lines);
+    expect(counts(table)).toEqual({ 'not-understood': 1 });
+    expect(table.time).toHaveLength(55);
+  });
+
+  test('GGA alone gives a speed from its positions, and says so', () => {
+    const north = (meters: number): string => {
+      const minutes = (meters / 6_371_008.8) * (180 / Math.PI) * 60;
+      return `48${minutes.toFixed(6).padStart(9, '0')}`;
+    };
+    const way = (t: number): number =>
+      t < 3 ? 20 * t : t < 7 ? 60 + 20 * (t - 3) - 2.5 * (t - 3) ** 2 : 100;
+    const table = tableOf(
+      madeNmea(noon, (s) =>
+        sentence(`GNGGA,${nmeaTime(s)},${north(way(s - noon))},N,01100.0000,E,1,09,0.9,500.0,M,46.0,M,,`),
+      ),
+    );
+    expect(counts(table)).toEqual({ 'no-date': 1, 'speed-from-positions': 1 });
+    const speed = speedOf(table);
+    for (let i = 1; i < 55; i += 1)
+      if (Math.abs(i / 5 - 3) > 0.3 && Math.abs(i / 5 - 7) > 0.3)
+        expect(speed[i]).toBeCloseTo(madeDriveSpeed(i / 5), 1);
+    expect(findStops(table)).toHaveLength(1);
+  });
+});
+
 describe('refused in one sentence', () => {
   test.each([
     [[rmc(noon, 5)], 'log-one-sample'],
     [madeNmea(noon).map((line) => line.replace(/\*..$/, '*ZZ')), 'log-no-rows'],
     [
-      [0, 1, 2].map((s) =>
-        sentence(`GPGGA,${nmeaTime(noon + s)},4800.0,N,01100.0,E,1,09,0.9,500.0,M,46.0,M,,`),
-      ),
+      [0, 1, 2].map((s) => sentence(`GPGGA,${nmeaTime(noon + s)},,,,,1,09,0.9,500.0,M,46.0,M,,`)),
       'log-no-speed',
     ],
   ])('%#', (lines, code) => {

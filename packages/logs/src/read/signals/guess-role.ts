@@ -11,6 +11,11 @@ const notTheFoot = new Set(
   ),
 );
 
+/** With one of these words a speed is a coarse copy for the driver's eyes, or someone's wish. */
+const notTheSpeed = new Set(
+  'hud display displayed dash dashboard cluster gauge rough desired requested request'.split(' '),
+);
+
 /**
  * Guesses what a named signal measures, from the best of its names that says anything. A lesser name (a message's
  * before the signal's) counts only where the unit fits what it says. A switch must be one: a state of many values may
@@ -22,6 +27,7 @@ const notTheFoot = new Set(
 export function guessRole(signal: SignalSource): ColumnRole {
   for (const [index, name] of signal.guessFrom.entries()) {
     const role = roleByName(name, signal.isSwitch);
+    if (role === 'barred') return 'unknown';
     if (role === 'unknown' || role === 'time') continue;
     if (role === 'brake-switch') return signal.isSwitch && index === 0 ? role : 'unknown';
     const dimension = roleDimension[role];
@@ -31,8 +37,8 @@ export function guessRole(signal: SignalSource): ColumnRole {
   return 'unknown';
 }
 
-function roleByName(name: string, isSwitch: boolean): ColumnRole {
+function roleByName(name: string, isSwitch: boolean): ColumnRole | 'barred' {
   const role = isBareBrake(name) ? (isSwitch ? 'brake-switch' : 'brake-pressure') : guessQuantity(name);
-  const isOfTheFoot = role !== 'brake-switch' || !headingWords(name).some((word) => notTheFoot.has(word));
-  return isOfTheFoot ? role : 'unknown';
+  const barred = role === 'brake-switch' ? notTheFoot : role === 'speed' ? notTheSpeed : null;
+  return barred !== null && headingWords(name).some((word) => barred.has(word)) ? 'barred' : role;
 }

@@ -91,3 +91,6 @@ export * from './words/speaker.ts';
 export * from './words/signed-range.ts';
 export * from './reconcile/explain-stops.ts';
 export type * from './reconcile/explain-stops-input.ts';
+export * from './proof/columns/read-log-columns.ts';
+export * from './proof/columns/print-log-columns.ts';
+export * from './proof/columns/log-headings.ts';

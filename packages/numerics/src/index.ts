@@ -55,4 +55,4 @@ export * from './statistics/t-interval.ts';
 export * from './statistics/t-test-power.ts';
 export * from './statistics/t-test.ts';
 export * from './statistics/welch.ts';
-export * from './statistics/weighted-quantile.ts';
+export * from './statistics/weighted-quantiles.ts';

@@ -1,40 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { FoundStop, StopFlag } from '../stops/found-stop.ts';
+import type { StopFlag } from '../stops/found-stop.ts';
 import { compareStopSets, type CompareInput, type StopSetComparison } from './compare-stop-sets.ts';
+import { madeStop } from './set-of.testing.ts';
 
-function stop(distance: number, flags: readonly StopFlag[] = []): FoundStop {
-  return {
-    number: 1,
-    startTime: 0,
-    endTime: 3,
-    clock: null,
-    startBy: 'brake-switch',
-    entrySpeed: 26.8224,
-    applicationDistance: distance,
-    distanceStandardError: 0.3,
-    startDelayError: 0,
-    gateDistance: distance - 1,
-    correctedDistance: distance,
-    duration: 3,
-    meanDecelerationByDistance: 8,
-    meanDecelerationByTime: 8,
-    meanFullyDevelopedDeceleration: 8,
-    peakDeceleration: 9,
-    buildUpTime: 0.3,
-    sampleRate: 10,
-    flags,
-    temperatures: [],
-    developedPressure: null,
-    developedPedalForce: null,
-    heading: null,
-    trace: {
-      time: new Float64Array(0),
-      speed: new Float64Array(0),
-      speedStandardError: new Float64Array(0),
-      deceleration: new Float64Array(0),
-    },
-  };
-}
+const stop = (distance: number, flags: readonly StopFlag[] = []): ReturnType<typeof madeStop> =>
+  madeStop(distance, 1, { flags });
 
 const input = (
   before: readonly number[],
@@ -164,5 +134,95 @@ describe('compareStopSets', () => {
     const before = { name: 'a', stops: [raw, raw] };
     const found = compareStopSets(input([], [41, 42], { before }));
     expect(found.ok && found.before.mean.value).toBeCloseTo(44 * (26.8224 / 27.5) ** 2, 9);
+  });
+
+  test('the first run against the line through the others', () => {
+    const { before, after } = compared([47, 45, 45.5, 46, 46.5], [41, 42, 43, 42]);
+    // the others rise by 0.5 a run, so that the line is at 44.5 for the first
+    expect(before.warmUp!.value).toBeCloseTo(2.5, 9);
+    expect(before.warmUp!.low).toBeCloseTo(2.5, 9);
+    // 42, 43, 42 lie level, at 42.33; s = 1/√1.5, t(0.975, 1) = 12.706205, s_w = s √(1 + 1/3 + 4/2)
+    expect(after.warmUp!.value).toBeCloseTo(41 - 127 / 3, 9);
+    expect(after.warmUp!.high - after.warmUp!.value).toBeCloseTo(
+      12.706205 * Math.sqrt((1 + 1 / 3 + 2) / 1.5),
+      4,
+    );
+    expect(compared([47, 45, 45.5], [41, 42]).before.warmUp).toBeNull();
+  });
+
+  test('the spread of four runs may be more than half as small or three times as large', () => {
+    // χ²(0.975, 3) = 9.348404, χ²(0.025, 3) = 0.215795
+    const { standardDeviation: spread, standardDeviationInterval: interval } = result.before;
+    expect(interval.low / spread).toBeCloseTo(Math.sqrt(3 / 9.348404), 6);
+    expect(interval.high / spread).toBeCloseTo(Math.sqrt(3 / 0.215795), 4);
+  });
+
+  test('the bootstrap says that it is too narrow for small sets', () => {
+    const { bootstrap, difference } = result;
+    expect(bootstrap).toMatchObject({ draws: 10_000, tooNarrow: true });
+    expect(bootstrap.difference.value).toBeCloseTo(-3, 12);
+    expect(bootstrap.difference.high - bootstrap.difference.low).toBeLessThan(
+      difference.high - difference.low,
+    );
+    const ten = Array.from({ length: 10 }, (_, index) => 44 + (index % 3));
+    expect(compared(ten, ten).bootstrap.tooNarrow).toBe(false);
+  });
+
+  test('what best of each gains by luck, and where such gains lie', () => {
+    const { bestOfEach } = compared([44, 45, 46, 45, 43, 47], [41, 42, 43, 42]);
+    expect(bestOfEach.byLuck).toBeCloseTo(bestOfEach.expectedGainBefore - bestOfEach.expectedGainAfter, 12);
+    expect(bestOfEach.gainIntervalAfter.low).toBeLessThan(bestOfEach.expectedGainAfter);
+    expect(bestOfEach.gainIntervalAfter.high).toBeGreaterThan(bestOfEach.expectedGainAfter);
+  });
+
+  test('a rejected stop stays out with its reason, and a restored one counts', () => {
+    const soft: StopFlag = { code: 'speed-off-nominal', severity: 'excludes', reason: 'Too slow.' };
+    const spun: StopFlag = {
+      code: 'wheels-disagree',
+      severity: 'excludes',
+      reason: 'A wheel was in the air.',
+    };
+    const before = {
+      name: 'a',
+      stops: [stop(44), stop(60), stop(46, [soft]), stop(20, [spun]), stop(45)],
+      judgements: [
+        undefined,
+        { verdict: 'rejected', reason: 'The driver let go.' },
+        { verdict: 'restored', reason: 'The limit is 3 %.' },
+        { verdict: 'restored', reason: 'Looks fine.' },
+        null,
+      ],
+    } as const;
+    const found = compareStopSets(input([], [41, 42], { before }));
+    if (!found.ok) throw new Error(found.code);
+    expect(found.before).toMatchObject({ distances: [44, 46, 45], runs: [1, 3, 5] });
+    expect(found.before.leftOut).toEqual([
+      { index: 1, number: 1, reason: 'The driver let go.' },
+      {
+        index: 3,
+        number: 1,
+        reason:
+          "A wheel was in the air. It can't be restored by hand, because the recorded speed is not the car's.",
+      },
+    ]);
+    expect(found.before.judged.map(({ index, verdict, counted }) => [index, verdict, counted])).toEqual([
+      [1, 'rejected', false],
+      [2, 'restored', true],
+      [3, 'restored', false],
+    ]);
+  });
+
+  test('a gentle stop in traffic is no run; another that does not count keeps its number', () => {
+    const flagOf = (code: 'gentle' | 'sample-gap'): StopFlag => ({
+      code,
+      severity: 'excludes',
+      reason: 'No.',
+    });
+    const before = {
+      name: 'a',
+      stops: [stop(44), stop(90, [flagOf('gentle')]), stop(50, [flagOf('sample-gap')]), stop(45), stop(46)],
+    };
+    const found = compareStopSets(input([], [41, 42], { before }));
+    expect(found.ok && found.before.runs).toEqual([1, 3, 4]);
   });
 });

@@ -13,8 +13,10 @@ export interface AdjustmentRows {
   readonly candidates: readonly AdjustmentTerm[];
   /** What was written down for some of the stops only. */
   readonly incomplete: readonly CovariateName[];
-  /** Run order within the set before and within the set after, each zero in the other set. */
+  /** Run order within the set before and within the set after, each zero in the other set and at `middleRun`. */
   readonly slopes: readonly [before: AdjustmentTerm, after: AdjustmentTerm];
+  /** Run number at which two slopes give the difference that one slope gives. */
+  readonly middleRun: number;
   /** Whether each set has the three stops that a slope of its own takes. */
   readonly carriesTwoSlopes: boolean;
 }
@@ -39,6 +41,9 @@ export function adjustmentRows(before: CountedDistances, after: CountedDistances
   const ones = runs.map(() => 1);
   const change = runs.map((_, row) => (row < before.runs.length ? 0 : 1));
   const order = centered(runs);
+  const middleRun = middleOf(before.runs, after.runs);
+  const within = (set: 0 | 1): readonly number[] =>
+    runs.map((run, row) => (change[row] === set ? run - middleRun : 0));
   const covariates = [...before.covariates, ...after.covariates];
   const written = conditions.map(([name, unit]) => {
     const values = covariates.map((stop) => stop[name]);
@@ -63,18 +68,27 @@ export function adjustmentRows(before: CountedDistances, after: CountedDistances
       .filter(({ values }) => values.length > 0 && values.length < runs.length)
       .map(({ name }) => name),
     slopes: [
-      {
-        name: 'run-order-before',
-        unit: 'm per run',
-        column: order.map((run, row) => run * (1 - change[row]!)),
-      },
-      { name: 'run-order-after', unit: 'm per run', column: order.map((run, row) => run * change[row]!) },
+      { name: 'run-order-before', unit: 'm per run', column: within(0) },
+      { name: 'run-order-after', unit: 'm per run', column: within(1) },
     ],
+    middleRun,
     carriesTwoSlopes: Math.min(before.runs.length, after.runs.length) >= 3,
   };
 }
 
+/** (S_b r̄_a + S_a r̄_b) / (S_b + S_a), S = Σ (r − r̄)²: nearer to the middle of the set that knows less of its slope. */
+function middleOf(before: readonly number[], after: readonly number[]): number {
+  const squares = (runs: readonly number[]): number =>
+    centered(runs).reduce((sum, away) => sum + away ** 2, 0);
+  const [ofBefore, ofAfter] = [squares(before), squares(after)];
+  return (ofBefore * meanOf(after) + ofAfter * meanOf(before)) / (ofBefore + ofAfter);
+}
+
 function centered(values: readonly number[]): readonly number[] {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const mean = meanOf(values);
   return values.map((value) => value - mean);
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -35,9 +35,11 @@ export interface AdjustedDifference {
   readonly slope: 'none' | 'common' | 'separate';
   /** Why one slope or two: the two differ beyond chance, they don't, or the stops don't carry two. */
   readonly slopeReason: 'differ' | 'alike' | 'too-few-stops' | 'no-run-order';
-  /** m, scatter about the fit. */
-  readonly residualStandardDeviation: number;
-  /** Stops less terms, 3 at least. */
+  /** Run number at which the difference holds where the slopes are separate; null where it holds at any. */
+  readonly atRun: number | null;
+  /** m, scatter of each set about the fit. */
+  readonly residualStandardDeviation: { readonly before: number; readonly after: number };
+  /** Of the difference's interval, by Welch and Satterthwaite, 1. */
   readonly degreesOfFreedom: number;
 }
 

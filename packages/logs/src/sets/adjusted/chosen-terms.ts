@@ -2,6 +2,7 @@ import { leastSquares } from '@standstill/numerics';
 import type { AdjustmentRows } from './adjustment-rows.ts';
 import type { AdjustmentTerm } from './adjustment-term.ts';
 import type { AdjustmentName, NotAdjusted } from './adjustment.ts';
+import { carriesTerms } from './carries-terms.ts';
 
 /** Share of a column's variance that must be its own: under it the column is taken for a mix of the others. */
 const leastOwn = 0.01;
@@ -17,10 +18,9 @@ export interface ChosenTerms {
  * interval too narrow.
  *
  * @param rows - both sets
- * @param fewestLeft - degrees of freedom that must be left, 1
  * @returns the terms, and what was left out with the reason
  */
-export function chosenTerms(rows: AdjustmentRows, fewestLeft: number): ChosenTerms {
+export function chosenTerms(rows: AdjustmentRows): ChosenTerms {
   const terms: AdjustmentTerm[] = [];
   const notAdjusted: NotAdjusted[] = rows.incomplete.map((name) => ({
     name,
@@ -37,7 +37,7 @@ export function chosenTerms(rows: AdjustmentRows, fewestLeft: number): ChosenTer
     } else if (movesWith.length === 1 && movesWith[0] === 'change')
       leave(name, 'moves-with-change', movesWith);
     else if (movesWith.length > 0) leave(name, 'moves-with-others', movesWith);
-    else if (rows.ones.length - terms.length - 3 < fewestLeft) leave(name, 'too-few-stops');
+    else if (!carriesTerms(rows, [...terms, candidate])) leave(name, 'too-few-stops');
     else terms.push(candidate);
   }
   return { terms, notAdjusted };

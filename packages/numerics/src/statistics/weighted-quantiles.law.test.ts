@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { weightedQuantile } from './weighted-quantile.ts';
+import { weightedQuantiles } from './weighted-quantiles.ts';
 
 const rows = fc.array(
   fc.record({
@@ -10,6 +10,11 @@ const rows = fc.array(
   { minLength: 1, maxLength: 30 },
 );
 const share = fc.integer({ min: 0, max: 100 }).map((whole) => whole / 100);
+
+/** One of them. */
+function weightedQuantile(values: readonly number[], weights: readonly number[], probability: number): number {
+  return weightedQuantiles(values, weights, [probability])[0]!;
+}
 
 describe('a weighted quantile', () => {
   it('leaves no more than its share of the weight below it, and no more than the rest above', () => {

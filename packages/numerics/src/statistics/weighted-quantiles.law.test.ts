@@ -12,7 +12,11 @@ const rows = fc.array(
 const share = fc.integer({ min: 0, max: 100 }).map((whole) => whole / 100);
 
 /** One of them. */
-function weightedQuantile(values: readonly number[], weights: readonly number[], probability: number): number {
+function weightedQuantile(
+  values: readonly number[],
+  weights: readonly number[],
+  probability: number,
+): number {
   return weightedQuantiles(values, weights, [probability])[0]!;
 }
 

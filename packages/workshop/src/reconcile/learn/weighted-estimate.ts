@@ -1,4 +1,4 @@
-import { weightedQuantile } from '@standstill/numerics';
+import { weightedQuantiles } from '@standstill/numerics';
 import type { Estimate } from '../../results/estimate.ts';
 
 /**
@@ -12,13 +12,12 @@ export function weightedEstimate(values: Float64Array, weights: Float64Array): E
   let value = 0;
   let [least, most] = [Infinity, -Infinity];
   for (let i = 0; i < values.length; i += 1) {
-    if (weights[i]! === 0) continue;
+    if (!(weights[i]! > 0)) continue;
     value += weights[i]! * values[i]!;
     if (values[i]! < least) least = values[i]!;
     if (values[i]! > most) most = values[i]!;
   }
   if (least === most) return { value: least, low: least, high: least };
-  const low = weightedQuantile(values, weights, 0.025);
-  const high = weightedQuantile(values, weights, 0.975);
+  const [low, high] = weightedQuantiles(values, weights, [0.025, 0.975]) as unknown as [number, number];
   return { value, low: Math.min(low, value), high: Math.max(high, value) };
 }

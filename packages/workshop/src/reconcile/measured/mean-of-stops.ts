@@ -60,8 +60,8 @@ function usualSquares(places: readonly number[], means: Float64Array): Float64Ar
   return Float64Array.from({ length: places.length ** 2 }, (_, at) => {
     const [i, j] = [Math.floor(at / places.length), at % places.length];
     if (i === j) return spreads[i]! ** 2;
-    const both = [places[i], places[j]];
-    const together = both.includes(placeOf.distance) && both.includes(placeOf.developed);
+    const both = new Set([places[i], places[j]]);
+    const together = both.has(placeOf.distance) && both.has(placeOf.developed);
     return together ? usualCorrelation * spreads[i]! * spreads[j]! : 0;
   });
 }

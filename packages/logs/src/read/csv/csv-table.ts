@@ -1,16 +1,13 @@
-import type { Channel, ChannelTable, SourceClock } from '../../channels/channel-table.ts';
-import { refuseLog } from '../log-refusal.ts';
 import type { ReadOutcome } from '../read-log.ts';
-import { isoText } from '../time/clock-text.ts';
-import type { FinishedTime } from '../time/finished-time.ts';
 import { reportSeams } from '../time/report-seams.ts';
-import type { ColumnPlan } from './column-plan.ts';
 import type { CsvPlan } from './csv-plan.ts';
+import { rowsRefusal } from './rows-refusal.ts';
+import { isSpeedless } from './is-speedless.ts';
 import type { RowStore } from './row-store.ts';
-import type { TimePlan } from './time-plan.ts';
+import { tableOfRows } from './table-of-rows.ts';
 
 /**
- * Makes the channel table of the rows that were read.
+ * Makes the channel table of all rows of a file.
  *
  * @param plan - what the columns are
  * @param store - the rows
@@ -19,54 +16,12 @@ import type { TimePlan } from './time-plan.ts';
  */
 export function csvTable(plan: CsvPlan, store: RowStore, bytes: number): ReadOutcome {
   const { name, issues } = plan;
+  const refused = rowsRefusal(name, store.count);
+  if (refused !== null) return refused;
   const finished = store.finishTime();
-  if (finished.time.length === 0)
-    return refuseLog('log-no-rows', name, 'has no row with a time that can be read.');
-  if (finished.time.length === 1)
-    return refuseLog(
-      'log-one-sample',
-      name,
-      'holds only one sample; a stop needs many, at ten a second or more.',
-    );
   reportSeams(finished, issues);
-  const values = store.finishColumns();
-  const channels = plan.columns.map((column, index) => channelOf(column, values[index]!));
-  if (channels.every(({ quantity, values: all }) => !/speed/.test(quantity) || all.every(Number.isNaN)))
+  const table = tableOfRows(plan, store, finished, bytes);
+  if (table.channels.every(isSpeedless))
     issues.add('speed-never-given', null, () => 'The speed column holds no value at all.');
-  return { ok: true, table: { ...tableOf(plan, finished, channels, bytes), issues: issues.list() } };
-}
-
-function tableOf(
-  { name, time, headings }: CsvPlan,
-  finished: FinishedTime,
-  channels: readonly Channel[],
-  bytes: number,
-): Omit<ChannelTable, 'issues'> {
-  const clock = sourceClock(time, finished);
-  return {
-    time: finished.time,
-    channels,
-    segmentStarts: finished.segmentStarts,
-    epoch: clock?.kind === 'date-time' ? isoText(clock.offsets[0]!) : null,
-    ...(clock === null ? {} : { clock }),
-    headings,
-    source: { name, format: 'CSV', bytes, rows: finished.time.length },
-  };
-}
-
-function channelOf(plan: ColumnPlan, values: Float64Array): Channel {
-  return {
-    name: plan.label,
-    quantity: plan.role === 'time' ? 'unknown' : plan.role,
-    unitAsRead: plan.unitAsRead,
-    unitOrigin: plan.unitOrigin,
-    chosenBy: plan.chosenBy,
-    values,
-  };
-}
-
-function sourceClock(plan: TimePlan, { offsets }: FinishedTime): SourceClock | null {
-  if (plan.kind === 'number') return plan.sinceEpoch ? { kind: 'date-time', offsets } : null;
-  if (plan.shape === 'minutes-seconds') return null;
-  return { kind: plan.shape, offsets };
+  return { ok: true, table: { ...table, issues: issues.list() } };
 }

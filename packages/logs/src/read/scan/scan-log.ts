@@ -2,9 +2,18 @@ import type { ByteSource } from '../../channels/byte-source.ts';
 import { valueRange } from '../../channels/value-range.ts';
 import type { FindOptions } from '../../stops/find-options.ts';
 import { searchStops } from '../../stops/find-stops.ts';
+import { firstBytes } from '../bytes/first-bytes.ts';
+import { sizeOf } from '../bytes/size-of.ts';
 import type { LogRefusal } from '../log-refusal.ts';
 import { readLog, type ReadOptions } from '../read-log.ts';
+import { sniffFormat } from '../sniff-format.ts';
 import type { LogScan } from './log-scan.ts';
+import { scanSections } from './scan-sections.ts';
+
+/** Bytes; a smaller log is read at once, a larger one in sections where its format can be. */
+const smallLog = 64 * 2 ** 20;
+/** Bytes that tell what a log is. */
+const headLength = 1 << 20;
 
 /**
  * Reads a log of any size and finds its stops, keeping what is told of a log and not its values.
@@ -18,6 +27,8 @@ export function scanLog(
   source: Uint8Array | ByteSource,
   options: ReadOptions & FindOptions,
 ): LogScan | LogRefusal {
+  if (sizeOf(source) > smallLog && sniffFormat(firstBytes(source, headLength)).kind === 'csv')
+    return scanSections(source, options);
   const read = readLog(source, options);
   if (!read.ok) return read;
   const { time, channels, headings, epoch, source: origin, issues } = read.table;

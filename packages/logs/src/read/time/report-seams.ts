@@ -1,10 +1,21 @@
 import type { IssueList } from '../../channels/issue-list.ts';
 import type { FinishedTime } from './time-base.ts';
 
-/** Counts jumps back and gaps of a finished time base among the issues. */
-export function reportSeams({ time, segmentStarts, offsets }: FinishedTime, issues: IssueList): void {
+/**
+ * Counts jumps back and gaps of a finished time base among the issues.
+ *
+ * @param finished - the time base, s
+ * @param issues - where they are counted
+ * @param from - index of the first row that was not looked at before
+ */
+export function reportSeams(
+  { time, segmentStarts, offsets }: FinishedTime,
+  issues: IssueList,
+  from = 0,
+): void {
   for (let segment = 1; segment < segmentStarts.length; segment += 1) {
     const row = segmentStarts[segment]!;
+    if (row < from) continue;
     if (offsets[segment] === offsets[segment - 1]) {
       const length = time[row]! - time[row - 1]!;
       issues.add(

@@ -6,6 +6,7 @@ export type { ColumnChoice, ColumnChoices } from './read/csv/column-choice.ts';
 export type { LogRefusal } from './read/log-refusal.ts';
 export * from './read/peek-headings.ts';
 export * from './read/read-log.ts';
+export * from './read/time/iso-seconds.ts';
 export type { ChannelSummary, LogScan } from './read/scan/log-scan.ts';
 export * from './read/scan/scan-log.ts';
 export * from './stops/corrected-distance.ts';

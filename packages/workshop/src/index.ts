@@ -94,3 +94,4 @@ export type * from './reconcile/explain-stops-input.ts';
 export * from './proof/columns/read-log-columns.ts';
 export * from './proof/columns/print-log-columns.ts';
 export * from './proof/columns/log-headings.ts';
+export { confoundersOf } from './proof/differences/all-differences.ts';

@@ -1,28 +1,34 @@
 import { listOf } from '../words/list-of.ts';
+import type { Difference, DifferenceKey } from './differences/difference.ts';
 
-/** How each kind of known difference is called inside a sentence, by how its text begins. */
-const kinds = [
-  { begins: /^tires\b/i, says: 'the tires were changed' },
-  { begins: /^surface\b/i, says: 'the surface was different' },
-  { begins: /^(?:date|different days)\b/i, says: 'the day was different' },
-] as const;
-
-/** What tells of the recording, and not of the car or the day: it widens intervals and has a line of its own. */
-const ofRecording = /^(?:the start of a stop|the logs seem|speed was sampled)/;
+/** How each kind of known difference is called inside a sentence; what tells of the recording has a line of its own. */
+const says: Readonly<Record<DifferenceKey, string | null>> = {
+  tires: 'the tires were changed',
+  surface: 'the surface was different',
+  date: 'the day was different',
+  driver: 'the driver was another',
+  direction: 'the directions were different',
+  headWind: 'the wind was different',
+  surfaceTemperature: "the road's temperature was different",
+  tireTemperature: "the tires' temperature was different",
+  airTemperature: "the air's temperature was different",
+  startTemperature: 'the rotors started at another temperature',
+  stated: 'something else differed',
+  logger: null,
+  'start-signal': null,
+  'sample-rate': null,
+};
 
 /**
  * What was different besides the set-up, as a clause: `the tires were changed and the day was different too`.
  *
- * @param confounders - known differences, each as a text that begins with its kind
- * @returns the clause; null where nothing is known to have differed
- * @example
- * changedToo(['tires: old before, new after']) // => 'the tires were changed too'
+ * @param differences - known differences
+ * @returns the clause; null where nothing is known to have differed but the recording
  */
-export function changedToo(confounders: readonly string[]): string | null {
-  const named = kinds.filter(({ begins }) => confounders.some((text) => begins.test(text)));
-  const other = confounders.some(
-    (text) => !ofRecording.test(text) && !kinds.some(({ begins }) => begins.test(text)),
+export function changedToo(differences: readonly Difference[]): string | null {
+  const keys = new Set(differences.map(({ key }) => key));
+  const clauses = (Object.keys(says) as DifferenceKey[]).flatMap((key) =>
+    keys.has(key) ? (says[key] ?? []) : [],
   );
-  const clauses = [...named.map(({ says }) => says), ...(other ? ['something else differed'] : [])];
   return clauses.length === 0 ? null : `${listOf(clauses)} too`;
 }

@@ -222,7 +222,7 @@ describe('two sets that can not be compared', () => {
       'that are one and the same log',
       sets(slow, { ...slow, source: { ...slow.source, name: 'copy.csv' } }),
       'same-log',
-      /^run\.csv and copy\.csv hold the very same stops, before and after: a set held against itself shows nothing/,
+      /^run\.csv and copy\.csv hold the very same stops, in two sets: a set held against itself shows nothing/,
     ],
     [
       'with one log twice on a side',

@@ -1,18 +1,29 @@
 import { compareStopSets } from '@standstill/logs';
-import type { SetFigures, StopSet, StopSetComparison } from '@standstill/logs';
+import type { CompareInput, StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { Estimate } from '../results/estimate.ts';
 import type { Comparison, ComparisonRefusal } from '../results/log-report.ts';
+import { speaker } from '../words/speaker.ts';
+import { adjustedResult } from './adjusted-result.ts';
+import { comparisonFigures } from './comparison-figures.ts';
 import { comparisonSentence } from './comparison-sentence.ts';
 import { comparisonWarnings } from './comparison-warnings.ts';
+import { adviceFor } from './control/advice-for.ts';
+import { controlOf } from './control/control-of.ts';
+import { controlResult } from './control/control-result.ts';
+import { allDifferences } from './differences/all-differences.ts';
+import type { Difference } from './differences/difference.ts';
+import { notWrittenDown } from './differences/not-written-down.ts';
 import { explain } from './explain.ts';
-import { foundStopOf } from './found-stop-of.ts';
+import { judgedWarnings } from './judged-warnings.ts';
+import { leadingDifference } from './leading-difference.ts';
 import { nominalSpeedOf } from './nominal-speed-of.ts';
-import { recordingConfounders } from './recording-confounders.ts';
 import { refuseComparison } from './refuse-comparison.ts';
 import { repeatedLog } from './repeated-log.ts';
 import { sameLogger } from './same-logger.ts';
+import { setSummary } from './set-summary.ts';
 import type { RunSet } from './sets/run-set.ts';
+import { stopSetOf } from './stop-set-of.ts';
 
 export interface CompareRunsInput {
   readonly before: RunSet;
@@ -46,10 +57,11 @@ export interface ModelExpectation {
 }
 
 /**
- * Sets the stops before a change against those after it, honest about spread, luck and what else was different.
+ * Sets the stops before a change against those after it, honest about spread, luck and what else was different. Where the
+ * old set-up was driven once more, or another car beside this one, what moved without the change is taken out.
  *
- * @param input - two sets of reports in run order; definition of the distance; nominal speed, m/s; seed; what the
- *   model expects of the change, m
+ * @param input - the sets of reports in run order, with the runs of the job; definition of the distance; nominal speed,
+ *   m/s; seed; what the model expects of the change, m
  * @returns the comparison with distances in m, after minus before; or one sentence that says what is missing
  */
 export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRefusal {
@@ -63,90 +75,74 @@ export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRef
     ({ nominalSpeed_m_s: speed }) => speed === null || Math.abs(speed - nominal.speed) > 1e-6,
   );
   if (definition === 'gate' && gateMoved) return refuseComparison('no-gate-distance', input, units);
-  const compared = compareStopSets({
-    before: setOf(before, nominal.speed),
-    after: setOf(after, nominal.speed),
+  const differences = allDifferences(input);
+  const asked: CompareInput = {
+    before: stopSetOf(before, nominal.speed),
+    after: stopSetOf(after, nominal.speed),
     nominalSpeed: nominal.speed,
     definition,
-    sameLogger: sameLogger(before.reports, after.reports),
+    sameLogger: sameLogger(before.reports, after.reports) && differences.every(({ key }) => key !== 'logger'),
     seed,
-  });
+  };
+  const compared = compareStopSets(asked);
   if (!compared.ok) return refuseComparison('set-too-small', input, units, { tooSmall: compared });
-  return comparisonOf(compared, input, { guessed: nominal.guessed, units });
+  return comparisonOf({ input, asked, compared, differences, isGuessed: nominal.guessed });
 }
 
-interface Presentation {
+interface ComparedSides {
+  readonly input: CompareRunsInput;
+  readonly asked: CompareInput;
+  readonly compared: StopSetComparison;
+  readonly differences: readonly Difference[];
   /** True where nobody stated the nominal speed. */
-  readonly guessed: boolean;
-  readonly units: UnitSystem;
+  readonly isGuessed: boolean;
 }
 
-function comparisonOf(compared: StopSetComparison, input: CompareRunsInput, look: Presentation): Comparison {
-  const { before, after, welch, permutation, bestOfEach, runsNeeded } = compared;
-  const confounders = [...(input.confounders ?? []), ...recordingConfounders(input.before, input.after)];
-  const { units } = look;
+function comparisonOf({ input, asked, compared, differences, isGuessed }: ComparedSides): Comparison {
+  const { units = 'us' } = input;
+  const say = speaker(units);
+  const { nominalSpeed, definition } = compared;
+  const isOneLogger = asked.sameLogger ?? true;
+  const control = controlOf({
+    sets: input,
+    differences,
+    nominalSpeed,
+    definition,
+    sameLogger: isOneLogger,
+    say,
+  });
+  const leading = leadingDifference(compared, control.controlled);
   const expectation =
-    input.expectation === undefined ? null : explain(compared, input.expectation, input.seed, units);
+    input.expectation === undefined ? null : explain(leading, input.expectation, input.seed, units);
+  const { left } = control;
+  const isRepeated = input.repeat !== undefined;
   return {
     kind: 'comparison',
     version: 1,
-    sentence: comparisonSentence(compared, { confounders, expectation }, units),
-    definition: compared.definition,
-    nominalSpeed_m_s: compared.nominalSpeed,
-    before: summaryOf(before),
-    after: summaryOf(after),
-    difference_m: { ...compared.difference },
-    differencePercent: { ...compared.differencePercent },
-    bootstrap_m: null,
-    adjusted: null,
-    control: null,
-    confounded: confounders.length > 0,
-    advice: [],
-    sameLogger: sameLogger(input.before.reports, input.after.reports),
-    welch: welch === null ? null : { ...welch },
-    permutation: { ...permutation },
-    bestOfEach: {
-      difference_m: bestOfEach.difference,
-      expectedGainBefore_m: bestOfEach.expectedGainBefore,
-      expectedGainAfter_m: bestOfEach.expectedGainAfter,
-    },
-    runsNeeded: { difference_m: runsNeeded.difference, runsPerSet: runsNeeded.runsPerSet },
-    confounders,
+    sentence: comparisonSentence(compared, { differences: left, expectation, leading }, units),
+    definition,
+    nominalSpeed_m_s: nominalSpeed,
+    before: setSummary(compared.before, input.before),
+    after: setSummary(compared.after, input.after),
+    ...comparisonFigures(compared),
+    adjusted: compared.adjusted === null ? null : adjustedResult(compared.adjusted, say),
+    control: control.controlled === null ? null : controlResult(control.controlled, say),
+    confounded: left.length > 0,
+    advice: [...adviceFor(left, isRepeated)],
+    sameLogger: isOneLogger,
+    confounders: left.map(({ text }) => text),
     expectation,
     warnings: [
       ...(input.warnings ?? []),
+      ...control.warnings,
+      ...judgedWarnings(compared, asked, say),
       ...comparisonWarnings({
         compared,
-        guessed: look.guessed,
+        guessed: isGuessed,
         reports: [...input.before.reports, ...input.after.reports],
         units,
       }),
+      ...notWrittenDown(input.before, input.after),
     ],
-  };
-}
-
-/** A correction to another nominal speed is made anew from the distance as driven. */
-function setOf({ name, reports }: RunSet, nominalSpeed: number): StopSet {
-  const stops = reports.flatMap(({ stops: found, nominalSpeed_m_s: own }) => {
-    const kept = own !== null && Math.abs(own - nominalSpeed) <= 1e-6;
-    return found.map((stop) => ({ ...foundStopOf(stop), ...(kept ? {} : { correctedDistance: null }) }));
-  });
-  return { name, stops };
-}
-
-function summaryOf(set: SetFigures): Comparison['before'] {
-  return {
-    name: set.name,
-    count: set.distances.length,
-    mean_m: { ...set.mean },
-    sharedError_m: set.sharedError,
-    standardDeviation_m: set.standardDeviation,
-    best_m: set.best,
-    worst_m: set.worst,
-    distances_m: [...set.distances],
-    trend_m_per_run: set.trend === null ? null : { ...set.trend },
-    warmUp_m: null,
-    leftOut: [],
-    judged: [],
   };
 }

@@ -6,42 +6,74 @@ import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import { changedToo } from './changed-too.ts';
+import { controlCount } from './control/control-result.ts';
+import type { Difference } from './differences/difference.ts';
+import type { LeadingDifference } from './leading-difference.ts';
 
 /** Chance by luck above which a difference is not called real. */
 const level = 0.05;
 
 interface Besides {
-  /** What was different besides the set-up. */
-  readonly confounders: readonly string[];
+  /** What was different besides the set-up and is not controlled. */
+  readonly differences: readonly Difference[];
   readonly expectation: Comparison['expectation'];
+  readonly leading: LeadingDifference;
 }
 
 /**
  * What the measured stops show, in one sentence that can be repeated to a customer. What else was changed, and how much
- * the brakes can't have made, is part of it: a number without that would be repeated as the brakes'.
+ * the brakes can't have made, is part of it: a number without that would be repeated as the brakes'. So is what best
+ * against best would claim, where that is more than the means carry.
  *
  * @param compared - the two sets; distances in m
- * @param besides - what else differed, and what the model expects
+ * @param besides - the difference that leads, what else differed, and what the model expects
  * @param units - of the sentence
  * @returns the sentence
  */
 export function comparisonSentence(compared: StopSetComparison, besides: Besides, units: UnitSystem): string {
   const say = speaker(units);
-  const { difference, nominalSpeed } = compared;
-  const from = `From ${say.plain(nominalSpeed, 'speed')}`;
-  const range = signedRange(difference, 'stopping-distance', say);
-  const too = changedToo(besides.confounders);
-  if (!shown(compared)) {
+  const { leading } = besides;
+  const from = `From ${say.plain(compared.nominalSpeed, 'speed')}`;
+  const range = signedRange(leading.difference, 'stopping-distance', say);
+  const than = takenOut(leading);
+  const too = changedToo(besides.differences);
+  const best = bestClause(compared, leading, say);
+  if (!leading.isShown) {
     const also = too === null ? '' : `, and ${too}`;
-    return `${from} these stops show no sure difference: ${range}${also} ${basis(compared, say)}.`;
+    return `${from} these stops show no sure difference: ${range}${than}${also} ${basis(compared, leading, say)}${best}.`;
   }
-  if (too === null) return `${from} the car now stops ${range} on average ${basis(compared, say)}.`;
-  return `${from} the car now stops ${range}, but ${too}; ${brakesPart(besides.expectation, difference.value, say)}.`;
+  if (too === null)
+    return `${from} the car now stops ${range} on average${than} ${basis(compared, leading, say)}${best}.`;
+  return `${from} the car now stops ${range}${than}, but ${too}; ${brakesPart(besides.expectation, leading.difference.value, say)}${best}.`;
 }
 
-function basis({ before, after }: StopSetComparison, say: Speaker): string {
+function takenOut({ control }: LeadingDifference): string {
+  if (control === null) return '';
+  return control.kind === 'repeat'
+    ? ' than with the old set-up, which was driven again'
+    : ' than before, with what moved a car that nobody changed taken out';
+}
+
+function basis({ before, after }: StopSetComparison, { control }: LeadingDifference, say: Speaker): string {
   const mean = `mean ${say.central(before.mean, 'stopping-distance')} before, ${say.central(after.mean, 'stopping-distance')} after`;
-  return `(${mean}; ${plural(before.distances.length, 'stop')} before, ${after.distances.length} after)`;
+  const more =
+    control === null
+      ? ''
+      : `, ${controlCount(control)} of the ${control.kind === 'repeat' ? 'repeat' : 'other car'}`;
+  return `(${mean}; ${plural(before.distances.length, 'stop')} before, ${after.distances.length} after${more})`;
+}
+
+/** People quote the best stops: where these claim more than the means carry, the sentence says so itself. */
+function bestClause(
+  { bestOfEach }: StopSetComparison,
+  { difference }: LeadingDifference,
+  say: Speaker,
+): string {
+  const claimed = bestOfEach.difference;
+  const isMore = difference.value < 0 ? claimed < difference.low : claimed > difference.high;
+  if (!isMore) return '';
+  const size = say.plain(Math.abs(claimed), 'stopping-distance');
+  return `; best against best would say ${size} ${claimed < 0 ? 'shorter' : 'longer'}, but a best is partly luck`;
 }
 
 /** How much of a change is the brakes', where something else was changed with them. */

@@ -3,6 +3,7 @@ import type { SetFigures, StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { LogReport } from '../results/log-report.ts';
 import { plural } from '../words/plural.ts';
+import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import { shown } from './comparison-sentence.ts';
@@ -24,10 +25,15 @@ export function comparisonWarnings(input: ComparisonWarningsInput): string[] {
   const say = speaker(units);
   return [
     ...guessedSpeed(input, say),
-    ...[compared.before, compared.after].flatMap((set) => [...fewWords(set), ...trendWords(set, say)]),
+    ...[compared.before, compared.after].flatMap((set) => [
+      ...fewWords(set),
+      ...trendWords(set, say),
+      ...warmUpWords(set, say),
+    ]),
     ...[compared.before, compared.after].flatMap(leftOutWords),
     ...smallSetWords(compared),
     ...bestWords(compared, say),
+    ...bootstrapWords(compared),
   ];
 }
 
@@ -59,6 +65,23 @@ function trendWords({ name, trend }: SetFigures, say: Speaker): string[] {
   const way = trend.value > 0 ? 'longer (fade?)' : 'shorter (warming tires or brakes, or practice?)';
   return [
     `In "${name}" each stop is ${size} ${way} than the one before: run order and change can't be told apart until both sets are driven alike.`,
+  ];
+}
+
+function warmUpWords({ name, warmUp }: SetFigures, say: Speaker): string[] {
+  if (warmUp === null || (warmUp.low <= 0 && warmUp.high >= 0)) return [];
+  const size = signedRange(warmUp, 'stopping-distance', say);
+  return [
+    `The first run of "${name}" is ${size} than the line through the others: drive a run or two before the ones that count.`,
+  ];
+}
+
+/** Where drawing the sets anew claims more than Welch's interval, it is the small sets that make it so. */
+function bootstrapWords({ bootstrap, difference }: StopSetComparison): string[] {
+  const claims = ({ low, high }: typeof difference): boolean => low > 0 || high < 0;
+  if (!bootstrap.tooNarrow || claims(difference) || !claims(bootstrap.difference)) return [];
+  return [
+    'Drawing the sets anew from themselves would call the difference sure; with under ten stops in a set that interval is too narrow, so the other one holds.',
   ];
 }
 

@@ -1,5 +1,4 @@
 import { randomStream, sortedQuantile } from '@standstill/numerics';
-import type { StopSetComparison } from '@standstill/logs';
 import type { UnitSystem } from '@standstill/units';
 import type { Estimate } from '../results/estimate.ts';
 import type { Comparison } from '../results/log-report.ts';
@@ -7,7 +6,7 @@ import { signedRange } from '../words/signed-range.ts';
 import { speaker } from '../words/speaker.ts';
 import type { Speaker } from '../words/speaker.ts';
 import type { ModelExpectation } from './compare-runs.ts';
-import { shown } from './comparison-sentence.ts';
+import type { LeadingDifference } from './leading-difference.ts';
 
 /** Where the model holds, what is left of a measured change. */
 const restOfRoad = ['tires', 'surface', 'driver', 'warm-up'];
@@ -27,28 +26,28 @@ const normalReach = 1.96;
  * of 20,000 draws of both, normal by their own intervals
  * Assumes: model and measurement err independently of each other.
  *
- * @param compared - the measured sets; difference in m
+ * @param measured - the difference that was measured, m, and whether it can be told from nothing
  * @param expected - set-up and the change that the model expects, m
  * @param seed - of the draws
  * @param units - of the sentence
  * @returns expected and unexplained change, m, and the share, 1; no share where the measured change may be zero
  */
 export function explain(
-  compared: StopSetComparison,
+  measured: LeadingDifference,
   expected: ModelExpectation,
   seed: number,
   units: UnitSystem,
 ): Expectation {
   const { difference } = expected;
-  const pairs = drawPairs(compared.difference, difference, seed);
+  const pairs = drawPairs(measured.difference, difference, seed);
   const unexplained = estimateOf(
-    compared.difference.value - difference.value,
-    pairs.map(([measured, model]) => measured - model),
+    measured.difference.value - difference.value,
+    pairs.map(([seen, model]) => seen - model),
   );
-  const explainedShare = shown(compared)
+  const explainedShare = measured.isShown
     ? estimateOf(
-        difference.value / compared.difference.value,
-        pairs.map(([measured, model]) => model / measured),
+        difference.value / measured.difference.value,
+        pairs.map(([seen, model]) => model / seen),
       )
     : null;
   const result = {
@@ -59,7 +58,7 @@ export function explain(
   };
   const parts = expected.assumed === 0 ? restOfRoad : [...restOfRoad, ofModel];
   const rest = `${parts.slice(0, -1).join(', ')} or ${parts.at(-1) ?? ''}`;
-  return { ...result, sentence: explanation(compared, result, rest, speaker(units)) };
+  return { ...result, sentence: explanation(measured, result, rest, speaker(units)) };
 }
 
 function drawPairs(measured: Estimate, model: Estimate, seed: number): (readonly [number, number])[] {
@@ -82,7 +81,7 @@ function estimateOf(value: number, values: readonly number[]): Estimate {
 }
 
 function explanation(
-  compared: StopSetComparison,
+  { difference }: LeadingDifference,
   result: Omit<Expectation, 'sentence'>,
   rest: string,
   say: Speaker,
@@ -92,7 +91,7 @@ function explanation(
   if (explainedShare === null) {
     return `${said}; the measured change can't be told from zero, so no share of it can be named.`;
   }
-  const measured = signedRange(compared.difference, 'stopping-distance', say);
+  const measured = signedRange(difference, 'stopping-distance', say);
   const left = unexplained.low > 0 || unexplained.high < 0;
   if (!left) return `${said}; measured is ${measured}: the two agree within what is known.`;
   const share = shareWords(explainedShare);

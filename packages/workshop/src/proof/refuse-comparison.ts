@@ -66,7 +66,7 @@ function sameLogSentence(repeated: RepeatedLog | undefined): string {
   const which =
     first === second ? `${first} is given twice` : `${first} and ${second} hold the very same stops`;
   return repeated?.sides === 'both'
-    ? `${which}, before and after: a set held against itself shows nothing; give the log of the other set-up.`
+    ? `${which}, in two sets: a set held against itself shows nothing; give the log of the other set-up.`
     : `${which}, both ${repeated?.sides ?? 'on one side'}: stops counted twice feign certainty; give each log once.`;
 }
 

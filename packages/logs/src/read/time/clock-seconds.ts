@@ -1,9 +1,8 @@
-import { dayNumber } from './civil-day.ts';
-import type { ClockShape } from './clock-shape.ts';
+import { dateAndTime, type ClockShape } from './clock-shape.ts';
+import { dateDay, type DateOrder } from './date-day.ts';
 
-const dateTime =
-  /^\s*(\d{4})[-/](\d{2})[-/](\d{2})[T ](\d{2}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?\s*(Z|[+-]\d{2}:?\d{2})?\s*$/;
-const timeOfDay = /^\s*(\d{1,2}):(\d{2}):(\d{2}(?:[.,]\d+)?)\s*([AaPp][Mm])?\s*$/;
+const clock =
+  /^\s*(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?\s*([AaPp]\.?[Mm]\.?)?\s*(Z|UTC|[+-]\d{2}(?::?\d{2})?)?\s*$/;
 const minutesSeconds = /^\s*(\d{1,4}):(\d{2}(?:[.,]\d+)?)\s*$/;
 
 /**
@@ -12,21 +11,31 @@ const minutesSeconds = /^\s*(\d{1,4}):(\d{2}(?:[.,]\d+)?)\s*$/;
  *
  * @param text - the field
  * @param shape - how the column writes its moments
+ * @param order - which number of a date is the day where the date itself does not say
  * @returns s; NaN where the field is no such reading or names an impossible hour, minute, second, day or month
  * @example
  * clockSeconds('07:48:32.5', 'time-of-day') // => 28112.5
  */
-export function clockSeconds(text: string, shape: ClockShape): number {
-  if (shape === 'time-of-day') return secondsOfDay(timeOfDay.exec(text));
+export function clockSeconds(text: string, shape: ClockShape, order: DateOrder | null = null): number {
   if (shape === 'minutes-seconds') return secondsOfMinutes(minutesSeconds.exec(text));
-  return secondsOfDate(dateTime.exec(text));
+  if (shape === 'time-of-day') return secondsOfDay(clock.exec(text), false);
+  const { date, time } = dateAndTime(text.trim());
+  return dateDay(date, order) * 86_400 + secondsOfDay(clock.exec(time), true);
 }
 
-function secondsOfDay(parts: RegExpExecArray | null): number {
-  if (parts === null) return NaN;
-  const half = parts[4]?.toLowerCase();
-  const hour = half === undefined ? Number(parts[1]) : (Number(parts[1]) % 12) + (half === 'pm' ? 12 : 0);
-  return joined(hour, Number(parts[2]), seconds(parts[3]!));
+/** Whether a clock reading names its zone. */
+export function namesZone(text: string): boolean {
+  return clock.exec(dateAndTime(text.trim()).time)?.[5] !== undefined;
+}
+
+function secondsOfDay(parts: RegExpExecArray | null, isDated: boolean): number {
+  if (parts === null || (!isDated && (parts[3] === undefined || parts[5] !== undefined))) return NaN;
+  const half = parts[4]?.[0]?.toLowerCase();
+  const written = Number(parts[1]);
+  if (half !== undefined && (written < 1 || written > 12)) return NaN;
+  const hour = half === undefined ? written : (written % 12) + (half === 'p' ? 12 : 0);
+  const second = parts[3] === undefined ? 0 : seconds(parts[3]);
+  return joined(hour, Number(parts[2]), second) - zoneSeconds(parts[5]);
 }
 
 function secondsOfMinutes(parts: RegExpExecArray | null): number {
@@ -35,16 +44,8 @@ function secondsOfMinutes(parts: RegExpExecArray | null): number {
   return second < 60 ? Number(parts[1]) * 60 + second : NaN;
 }
 
-function secondsOfDate(parts: RegExpExecArray | null): number {
-  if (parts === null) return NaN;
-  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
-  if (month < 1 || month > 12 || day < 1 || day > 31) return NaN;
-  const clock = joined(Number(parts[4]), Number(parts[5]), parts[6] === undefined ? 0 : seconds(parts[6]));
-  return dayNumber(year, month, day) * 86_400 + clock - zoneSeconds(parts[7]);
-}
-
 function zoneSeconds(zone: string | undefined): number {
-  if (zone === undefined || zone === 'Z') return 0;
+  if (zone === undefined || zone === 'Z' || zone === 'UTC') return 0;
   const digits = zone.replace(':', '');
   const size = Number(digits.slice(1, 3)) * 3600 + Number(digits.slice(3, 5)) * 60;
   return digits.startsWith('-') ? -size : size;

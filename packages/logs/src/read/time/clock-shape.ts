@@ -1,10 +1,13 @@
+import { isDate } from './date-day.ts';
+
 /** How a moment is written. */
 export type ClockShape = 'time-of-day' | 'minutes-seconds' | 'date-time';
 
-const timeOfDay = /^\s*\d{1,2}:\d{2}:\d{2}(?:[.,]\d+)?\s*(?:[AaPp][Mm])?\s*$/;
-const minutesSeconds = /^\s*\d{1,4}:\d{2}(?:[.,]\d+)?\s*$/;
-const dateTime =
-  /^\s*\d{4}[-/]\d{2}[-/]\d{2}[T ]\d{2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s*(?:Z|[+-]\d{2}:?\d{2})?\s*$/;
+const timeOfDay = /^\d{1,2}:\d{2}:\d{2}(?:[.,]\d+)?\s*(?:[AaPp]\.?[Mm]\.?)?$/;
+const minutesSeconds = /^\d{1,4}:\d{2}(?:[.,]\d+)?$/;
+/** What stands behind a date: the seconds may be missing, a zone may follow. */
+const timeOfDate =
+  /^\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s*(?:[AaPp]\.?[Mm]\.?)?\s*(?:Z|UTC|[+-]\d{2}(?::?\d{2})?)?$/;
 
 /**
  * Which kind of clock reading a field is, if it is one.
@@ -16,7 +19,20 @@ const dateTime =
  */
 export function clockShape(text: string): ClockShape | null {
   if (!text.includes(':')) return null;
-  if (timeOfDay.test(text)) return 'time-of-day';
-  if (dateTime.test(text)) return 'date-time';
-  return minutesSeconds.test(text) ? 'minutes-seconds' : null;
+  const trimmed = text.trim();
+  if (timeOfDay.test(trimmed)) return 'time-of-day';
+  if (minutesSeconds.test(trimmed)) return 'minutes-seconds';
+  const { date, time } = dateAndTime(trimmed);
+  return date !== '' && isDate(date) && timeOfDate.test(time) ? 'date-time' : null;
+}
+
+/**
+ * Takes a moment apart at the T or blank between its date and its time.
+ *
+ * @param text - the moment
+ * @returns the two; no date where there is no such sign
+ */
+export function dateAndTime(text: string): { readonly date: string; readonly time: string } {
+  const at = text.search(/[T\s]/);
+  return at < 0 ? { date: '', time: text } : { date: text.slice(0, at), time: text.slice(at + 1).trim() };
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dateOfDay, dayNumber } from './civil-day.ts';
 import { clockSeconds } from './clock-seconds.ts';
 import { isoText, timeOfDayText } from './clock-text.ts';
+import { isoSeconds } from './iso-seconds.ts';
 
 describe('days and clocks without a clock', () => {
   test('day numbers agree with the calendar of the language', () => {
@@ -14,6 +15,8 @@ describe('days and clocks without a clock', () => {
 
   test('texts', () => {
     expect(isoText(1_772_366_400.25)).toBe('2026-03-01T12:00:00.250Z');
+    expect(isoSeconds('2026-03-01T12:00:00.250Z')).toBe(1_772_366_400.25);
+    expect([isoSeconds('2026-03-01 12:00'), isoSeconds('')]).toEqual([null, null]);
     expect(timeOfDayText(86_399.9999)).toBe('23:59:59.999');
     expect(timeOfDayText(90_061.5)).toBe('01:01:01.500');
   });

@@ -1,3 +1,4 @@
+import { isoSeconds } from '@standstill/logs';
 import type { LogReport } from '../../results/log-report.ts';
 
 /**
@@ -9,7 +10,7 @@ import type { LogReport } from '../../results/log-report.ts';
 export function drivenOrder<Log extends { readonly report: LogReport }>(
   logs: readonly Log[],
 ): readonly Log[] {
-  const times = new Map(logs.map((log) => [log, Date.parse(log.report.epoch ?? '')]));
-  if ([...times.values()].some(Number.isNaN)) return logs;
+  const times = new Map(logs.map((log) => [log, isoSeconds(log.report.epoch ?? '')]));
+  if ([...times.values()].includes(null)) return logs;
   return logs.toSorted((one, other) => (times.get(one) ?? 0) - (times.get(other) ?? 0));
 }

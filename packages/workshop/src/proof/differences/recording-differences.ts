@@ -1,8 +1,9 @@
-import type { LogReport } from '../results/log-report.ts';
-import { listOf } from '../words/list-of.ts';
+import type { LogReport } from '../../results/log-report.ts';
+import { listOf } from '../../words/list-of.ts';
 
-import { loggerOf } from './same-logger.ts';
-import type { RunSet } from './sets/run-set.ts';
+import { loggerOf } from '../same-logger.ts';
+import type { Difference, DifferenceKey } from './difference.ts';
+import type { RunSet } from '../sets/run-set.ts';
 
 const startNames = {
   'brake-switch': 'brake switch',
@@ -12,18 +13,18 @@ const startNames = {
 } as const;
 
 /** What differs in how the two sets were recorded: days, where the distance starts, how often speed was sampled. */
-export function recordingConfounders(before: RunSet, after: RunSet): string[] {
+export function recordingDifferences(before: RunSet, after: RunSet): readonly Difference[] {
   return [
     ...differing(
+      'date',
       'different days',
-      days(before.reports),
-      days(after.reports),
+      [days(before.reports), days(after.reports)],
       'weather, tires and surface change with them',
     ),
     ...differing(
+      'start-signal',
       'the start of a stop is told by different signals',
-      starts(before.reports),
-      starts(after.reports),
+      [starts(before.reports), starts(after.reports)],
       'that alone can move the distance by some feet, and the interval of the difference is wider for it',
     ),
     ...loggers(before.reports, after.reports),
@@ -31,10 +32,15 @@ export function recordingConfounders(before: RunSet, after: RunSet): string[] {
   ];
 }
 
-function differing(what: string, before: readonly string[], after: readonly string[], why: string): string[] {
+function differing(
+  key: DifferenceKey,
+  what: string,
+  [before, after]: readonly [before: readonly string[], after: readonly string[]],
+  why: string,
+): readonly Difference[] {
   if (before.length === 0 || after.length === 0) return [];
   const [a, b] = [listOf(before), listOf(after)];
-  return a === b ? [] : [`${what}: ${a} before, ${b} after; ${why}`];
+  return a === b ? [] : [{ key, text: `${what}: ${a} before, ${b} after; ${why}` }];
 }
 
 function days(reports: readonly LogReport[]): string[] {
@@ -46,23 +52,22 @@ function starts(reports: readonly LogReport[]): string[] {
 }
 
 /** Where the start is told by the speed itself on both sides, the logger's delay plays no part. */
-function loggers(before: readonly LogReport[], after: readonly LogReport[]): string[] {
+function loggers(before: readonly LogReport[], after: readonly LogReport[]): readonly Difference[] {
   const byBrake = counted([...before, ...after]).some(({ startBy }) => startBy !== 'deceleration-onset');
   if (!byBrake) return [];
   return differing(
+    'logger',
     'the logs seem to come from different loggers',
-    distinct(before.map(loggerOf)),
-    distinct(after.map(loggerOf)),
+    [distinct(before.map(loggerOf)), distinct(after.map(loggerOf))],
     'each has its own unknown delay between brake signal and speed, and the interval of the difference is wider for it',
   );
 }
 
-function rates(before: readonly LogReport[], after: readonly LogReport[]): string[] {
+function rates(before: readonly LogReport[], after: readonly LogReport[]): readonly Difference[] {
   const [a, b] = [usualRate(before), usualRate(after)];
   if (a === null || b === null || Math.max(a, b) < 2 * Math.min(a, b)) return [];
-  return [
-    `speed was sampled ${round(a)} times a second before and ${round(b)} after; the slower one knows its distances less well`,
-  ];
+  const text = `speed was sampled ${round(a)} times a second before and ${round(b)} after; the slower one knows its distances less well`;
+  return [{ key: 'sample-rate', text }];
 }
 
 function usualRate(reports: readonly LogReport[]): number | null {

@@ -1,0 +1,56 @@
+import type { Speaker } from '../../words/speaker.ts';
+import type { Difference, DifferenceKey } from '../differences/difference.ts';
+import { conditionOf } from '../differences/measured-condition.ts';
+import { differencesOf } from '../differences/differences-of.ts';
+import { saidOf } from '../differences/worded-differences.ts';
+import { runsOf } from '../sets/run-set.ts';
+import type { RunSet } from '../sets/run-set.ts';
+
+/** What moves both cars alike, so that a reference car takes it out; tires and rotors are each car's own. */
+const shared = [
+  'date',
+  'surface',
+  'driver',
+  'direction',
+  'headWind',
+  'surfaceTemperature',
+  'airTemperature',
+] as const satisfies readonly DifferenceKey[];
+
+interface ReferenceInput {
+  readonly differences: readonly Difference[];
+  readonly before: RunSet;
+  readonly after: RunSet;
+  readonly reference: { readonly before: RunSet; readonly after: RunSet };
+  readonly say: Speaker;
+}
+
+/**
+ * What a reference car does not take out: what is each car's own, what the reference was not driven alike in, and what
+ * nobody wrote down of it.
+ *
+ * @param input - what differed between the sets; both sets and the reference car's two
+ * @returns what is left
+ */
+export function referenceDifferences(input: ReferenceInput): readonly Difference[] {
+  const { differences, before, after, reference, say } = input;
+  const apart = new Set(
+    [
+      ...differencesOf([{ set: before, weight: 1 }], reference.before, say),
+      ...differencesOf([{ set: after, weight: 1 }], reference.after, say),
+    ].map(({ key }) => key),
+  );
+  return differences.filter(({ key }) => {
+    const one = shared.find((other) => other === key);
+    return (
+      one === undefined || apart.has(one) || !isKnown(reference.before, one) || !isKnown(reference.after, one)
+    );
+  });
+}
+
+function isKnown(set: RunSet, key: (typeof shared)[number]): boolean {
+  if (key === 'date')
+    return saidOf(runsOf(set), 'date') !== '' || set.reports.every(({ epoch }) => epoch !== null);
+  if (key === 'surface' || key === 'driver' || key === 'direction') return saidOf(runsOf(set), key) !== '';
+  return conditionOf(set, key) !== null;
+}

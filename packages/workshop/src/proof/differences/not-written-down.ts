@@ -1,0 +1,23 @@
+import type { JobRun } from '../../job/job.ts';
+import { listOf } from '../../words/list-of.ts';
+import { runsOf } from '../sets/run-set.ts';
+import type { RunSet } from '../sets/run-set.ts';
+
+/** What moves a stop as much as brakes do, and only a person can tell. */
+const asked: readonly (readonly [key: keyof JobRun, word: string])[] = [
+  ['date', 'the day'],
+  ['tires', 'the tires'],
+  ['surface', 'the surface'],
+];
+
+/** What the job says of neither or of one side only, in one sentence: nobody knows whether it differed. */
+export function notWrittenDown(before: RunSet, after: RunSet): readonly string[] {
+  const sides = [before, after].map(runsOf);
+  if (sides.some((runs) => runs.length === 0)) return [];
+  const open = asked.filter(([key]) =>
+    sides.some((runs) => !runs.some((run) => run[key] !== undefined && run[key] !== '')),
+  );
+  if (open.length === 0) return [];
+  const words = listOf(open.map(([, word]) => word));
+  return [`The job does not say of both sides what ${words} were: nobody knows whether that differed.`];
+}

@@ -15,6 +15,7 @@ export const logRefusalCodes = {
   'signals-not-in-log': 'The log holds none of the frames that the DBC file describes.',
   'log-no-rows': 'No row could be used.',
   'log-one-sample': 'There is only one sample.',
+  'log-time-backwards': 'The time runs backwards.',
   'log-too-large': 'The file is larger than what is read at once in its format.',
 } as const;
 
@@ -27,6 +28,7 @@ export const logIssueCodes = {
   'heading-count': 'More or fewer headings than fields.',
   'double-heading': 'Two columns with one heading.',
   'text-column': 'A column of words; only its heading is kept.',
+  'date-not-read': 'Dates that may be day or month first; times are times of day.',
   'unit-missing': 'A column without a unit, kept but not used in arithmetic.',
   'unit-assumed': 'A unit that was assumed.',
   'time-unit-assumed': 'The unit of the time column was assumed.',
@@ -35,6 +37,7 @@ export const logIssueCodes = {
   'long-line': 'A line far too long for a log, skipped.',
   'row-without-time': 'A row whose time can not be read, skipped.',
   'repeated-time': 'A row at the very time of the row before, skipped.',
+  'clock-hour-jump': 'A local clock jumps by an hour; a new segment starts.',
   'clock-jump-back': 'The clock jumps back; a new segment starts.',
   'time-gap': 'A gap in time; a new segment starts.',
   'not-a-number': 'A field that is no number, taken as a gap.',

@@ -6,7 +6,7 @@ import { numberField } from './number-field.ts';
 import { rowTaker } from './row-taker.ts';
 import type { RowStore } from './row-store.ts';
 import { switchField } from './switch-field.ts';
-import { timeReader } from './time-reader.ts';
+import { timeReader, type ReadTime } from './time-reader.ts';
 
 const [lineFeed, carriageReturn, quote, minus, plus, point, comma] = [10, 13, 34, 45, 43, 46, 44];
 /** What is done with a field: nothing, read as a number, kept as text. */
@@ -142,6 +142,7 @@ function rowReader({
   const kinds = new Uint8Array(width);
   for (const { index } of columns) kinds[index] = number;
   kinds[time.index] = time.kind === 'number' ? number : text;
+  if (time.kind === 'clock' && time.dateIndex >= 0) kinds[time.dateIndex] = text;
   const timeIndex = time.index;
 
   return (bytes, start, row) => {
@@ -202,7 +203,7 @@ function rowReader({
       }
       if (kind !== skipped) {
         values[count] = value;
-        if (Number.isNaN(value) && to > from) {
+        if (kind === text || (Number.isNaN(value) && to > from)) {
           odd[oddCount] = count;
           oddCount += 1;
           starts[count] = from;
@@ -225,11 +226,12 @@ function rowReader({
 function openRowTaker(
   { dialect, time, columns }: CsvPlan,
   textOf: (bytes: Uint8Array, from: number, to: number) => string,
-  secondsOf: (text: string) => number,
+  secondsOf: ReadTime,
   store: RowStore,
 ): (bytes: Uint8Array, row: OpenRow, line: number) => void {
   const { decimalComma, width } = dialect;
   const factor = time.kind === 'number' ? time.factor : NaN;
+  const dateIndex = time.kind === 'clock' ? time.dateIndex : -1;
   const indices = Int32Array.from(columns, ({ index }) => index);
   const columnAt = new Int32Array(width).fill(-1);
   columns.forEach(({ index }, column) => {
@@ -255,7 +257,10 @@ function openRowTaker(
   return (bytes, open, line) => {
     const { values, starts, ends } = open;
     const seconds = open.timeIsOdd
-      ? secondsOf(textOf(bytes, starts[time.index]!, ends[time.index]!))
+      ? secondsOf(
+          textOf(bytes, starts[time.index]!, ends[time.index]!),
+          dateIndex < 0 ? '' : textOf(bytes, starts[dateIndex]!, ends[dateIndex]!),
+        )
       : values[time.index]! * factor;
     const row = store.begin(seconds, line);
     if (row < 0) return;

@@ -16,10 +16,10 @@ import { tableOfRows } from './table-of-rows.ts';
  */
 export function csvTable(plan: CsvPlan, store: RowStore, bytes: number): ReadOutcome {
   const { name, issues } = plan;
-  const refused = rowsRefusal(name, store.count);
+  const refused = rowsRefusal(name, store.count, store.jumpsBack);
   if (refused !== null) return refused;
   const finished = store.finishTime();
-  reportSeams(finished, issues);
+  reportSeams(finished, issues, { isLocal: plan.time.kind === 'clock' && plan.time.isLocal });
   const table = tableOfRows(plan, store, finished, bytes);
   if (table.channels.every(isSpeedless))
     issues.add('speed-never-given', null, () => 'The speed column holds no value at all.');

@@ -78,10 +78,7 @@ function guessedPlan(
   const parts = rowUnit === '' ? headerField(label, fitsRole) : { name: label, unit: rowUnit };
   const guess = isBareBrake(parts.name) ? brakeRole(sample) : guessed(parts);
   const isText = sample.isText && guess !== 'brake-switch' && guess !== 'time';
-  if (isText) {
-    issues.add('text-column', null, () => `Column '${label}' holds words; only its heading is kept.`, label);
-    return { ...nothing(index, label), isText };
-  }
+  if (isText) return { ...nothing(index, label), isText };
   if (chosenRoles.has(guess)) return { ...nothing(index, label), unitAsRead: parts.unit };
   return scaled(index, label, guess, parts.unit, issues);
 }

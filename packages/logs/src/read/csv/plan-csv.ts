@@ -1,15 +1,17 @@
-import { issueList } from '../../channels/issue-list.ts';
+import { issueList, type IssueList } from '../../channels/issue-list.ts';
 import { textChunks } from '../bytes/text-chunks.ts';
 import { textEncoding } from '../bytes/text-encoding.ts';
-import { quotedList, refuseLog, type LogRefusal } from '../log-refusal.ts';
+import { refuseLog, type LogRefusal } from '../log-refusal.ts';
 import type { ReadOptions } from '../read-log.ts';
 import { columnLabels } from './column-labels.ts';
 import type { ColumnPlan } from './column-plan.ts';
 import type { CsvPlan } from './csv-plan.ts';
 import { detectDialect } from './detect-dialect.ts';
 import { planColumns } from './plan-columns.ts';
+import { planTime } from './plan-time.ts';
 import { speedRefusal } from './speed-refusal.ts';
-import { timePlan } from './time-plan.ts';
+import { timeRefusal } from './time-refusal.ts';
+import type { TimePlan } from './time-plan.ts';
 import { isLogUnit } from './unit-scale.ts';
 
 /** Bytes from the beginning that the dialect is found from. */
@@ -44,13 +46,9 @@ export function planCsv(head: Uint8Array, size: number, options: ReadOptions): C
   const labels = columnLabels(dialect, dialect.preambleRows + 1, issues);
   const plans = planColumns({ name, dialect, labels, choices: choicesOf(options), issues });
   if (!plans.ok) return plans;
-  const time = timePlan(dialect, plans.columns, issues);
-  if (time === null)
-    return refuseLog(
-      'log-no-time',
-      name,
-      `has no column that tells the time; its columns are ${quotedList(labels)}. Say which one is the time.`,
-    );
+  const time = planTime(dialect, plans.columns, issues);
+  if (time === null) return timeRefusal(name, dialect, plans.columns, labels);
+  reportTextColumns(plans.columns, time, issues);
   const columns = plans.columns
     .filter(({ index }) => index !== time.index)
     .map(withScale(options.speedScale));
@@ -75,6 +73,18 @@ function choicesOf(options: ReadOptions): NonNullable<ReadOptions['columns']> {
   return options.timeColumn === undefined || columns.time !== undefined
     ? columns
     : { ...columns, time: { name: options.timeColumn } };
+}
+
+function reportTextColumns(columns: readonly ColumnPlan[], time: TimePlan, issues: IssueList): void {
+  const dateIndex = time.kind === 'clock' ? time.dateIndex : -1;
+  for (const { index, label, isText } of columns)
+    if (isText && index !== time.index && index !== dateIndex)
+      issues.add(
+        'text-column',
+        null,
+        () => `Column '${label}' holds words; only its heading is kept.`,
+        label,
+      );
 }
 
 /** A scale given for a speed without a unit. */

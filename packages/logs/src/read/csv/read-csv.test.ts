@@ -30,6 +30,12 @@ const clock = (seconds: number, from = 0): string => {
   return `${two(at / 3600)}:${two((at / 60) % 60)}:${(at % 60).toFixed(3).padStart(6, '0')}`;
 };
 
+const clock12 = (seconds: number, from: number): string => {
+  const at = (from + seconds) % 86_400;
+  const hour = Math.floor(at / 3600);
+  return `${hour % 12 === 0 ? 12 : hour % 12}${clock(seconds, from).slice(2)} ${hour < 12 ? 'AM' : 'PM'}`;
+};
+
 const shapes: Record<string, CsvShape> = {
   commas: {},
   semicolons: { delimiter: ';' },
@@ -62,6 +68,34 @@ const shapes: Record<string, CsvShape> = {
   'ISO times with a zone': {
     header: ['timestamp', 'speed: km/h', 'n'],
     time: (s) => `2026-03-01 ${clock(s, 43_200)}+02:00`,
+  },
+  '12-hour clock': {
+    header: ['Time', 'Speed [km/h]', 'n'],
+    time: (s) => clock12(s, 43_197),
+  },
+  'days, months and years with dots': {
+    header: ['Zeit', 'Speed [km/h]', 'n'],
+    time: (s) => `1.3.2026 ${clock(s, 43_200)}`,
+  },
+  'days before months, told by the day': {
+    header: ['Time', 'Speed [km/h]', 'n'],
+    time: (s) => `13/3/2026 ${clock(s, 43_200)}`,
+  },
+  'months before days with a 12-hour clock': {
+    header: ['Time', 'Speed [km/h]', 'n'],
+    time: (s) => `3/13/2026 ${clock12(s, 43_197)}`,
+  },
+  'a date that may be two, with a time behind it': {
+    header: ['Time', 'Speed [km/h]', 'n'],
+    time: (s) => `3/4/2026 ${clock(s, 43_200)}`,
+  },
+  "a spreadsheet's days": {
+    header: ['Time', 'Speed [km/h]', 'n'],
+    time: (s) => (46_082.5 + s / 86_400).toFixed(9),
+  },
+  'clock readings under another heading': {
+    header: ['Moment', 'Speed [km/h]', 'n'],
+    time: (s) => clock(s, 43_200),
   },
   'seconds since 1970': { header: ['utc', 'Speed (km/h)', 'n'], time: (s) => (1.7e9 + s).toFixed(2) },
   'milliseconds since 1970': {
@@ -245,6 +279,86 @@ describe('clocks', () => {
     const table = tableOf('t,v [m/s]\n0,1\n20,1\n40,1\n');
     expect(Array.from(table.time)).toEqual([0, 0.02, 0.04]);
   });
+
+  test('a day that no month has is no time', () => {
+    const table = tableOf(
+      'timestamp,v [m/s]\n2026-02-28T12:00:00Z,1\n2026-02-30T12:00:01Z,1\n2026-02-28T12:00:02Z,1\n',
+    );
+    expect(table.time).toHaveLength(2);
+    expect(codes(table)).toEqual(['row-without-time']);
+  });
+});
+
+describe('date and time in two columns', () => {
+  const drive = (date: (seconds: number) => string, from: number, heading = 'Date'): string =>
+    `${heading},Time,Speed [km/h]\n${madeDrive()
+      .map(({ time, speed }) => `${date(time)},${clock(time, from)},${speed.toFixed(3)}`)
+      .join('\n')}\n`;
+
+  test.each([
+    ['year first', '2026-03-01'],
+    ['in one number', '20260301'],
+    ['with dots', '1.3.2026'],
+  ])('%s', (_, date) => {
+    const table = tableOf(drive(() => date, 43_200));
+    expect(table.epoch).toBe('2026-03-01T12:00:00.000Z');
+    expect(table.issues).toEqual([]);
+    expect(findStops(table)[0]!.clock).toMatch(/^2026-03-01T12:00:0[12]\.\d{3}Z$/);
+  });
+
+  test('over midnight, in the order that the days tell', () => {
+    const table = tableOf(drive((s) => (s < 3 ? '13/12/2026' : '14/12/2026'), 86_397));
+    expect(table.epoch).toBe('2026-12-13T23:59:57.000Z');
+    expect(table.segmentStarts).toEqual([0]);
+    expect(findStops(table)).toHaveLength(1);
+  });
+
+  test('a date that may be two is not guessed, and said', () => {
+    const table = tableOf(drive(() => '03/04/2026', 43_200, 'Datum'));
+    expect(table.epoch).toBeNull();
+    expect(table.clock?.kind).toBe('time-of-day');
+    expect(table.issues.find(({ code }) => code === 'date-not-read')?.message).toContain('03/04/2026');
+  });
+
+  test('a row without its date is skipped and said', () => {
+    const table = tableOf(drive((s) => (s === 2 ? '' : '2026-03-01'), 43_200));
+    expect(table.time).toHaveLength(madeDrive().length - 1);
+    expect(table.issues).toMatchObject([{ code: 'row-without-time', line: 22, count: 1 }]);
+  });
+});
+
+describe('local clocks', () => {
+  /** The made drive with the clock put forward or back by an hour in the middle of its stop. */
+  const shifted = (by: number, zone: (seconds: number) => string = () => ''): string =>
+    madeCsv({
+      header: ['Time', 'Speed [km/h]', 'n'],
+      time: (s) => `2026-03-29 ${clock(s, 7197 + (s >= 4 ? by : 0))}${zone(s)}`,
+    });
+
+  test.each([
+    ['forward', 3600],
+    ['back', -3600],
+  ])('an hour %s is said, and no stop is measured across it', (way, by) => {
+    const table = tableOf(shifted(by));
+    expect(table.segmentStarts).toEqual([0, 40]);
+    expect(table.issues).toMatchObject([{ code: 'clock-hour-jump', count: 1 }]);
+    expect(table.issues[0]!.message).toContain(way);
+    expect(findStops(table)).toEqual([]);
+  });
+
+  test('with its zone in every row the clock does not jump', () => {
+    const table = tableOf(shifted(3600, (s) => (s >= 4 ? '+02:00' : '+01:00')));
+    expect(table.segmentStarts).toEqual([0]);
+    expect(table.issues).toEqual([]);
+    expect(findStops(table)).toHaveLength(1);
+  });
+
+  test('other jumps are said with their size and moment', () => {
+    const table = tableOf(shifted(-100));
+    expect(table.issues).toMatchObject([{ code: 'clock-jump-back' }]);
+    expect(table.issues[0]!.message).toContain('99.9 s');
+    expect(findStops(table)).toEqual([]);
+  });
 });
 
 describe('refused in one sentence', () => {
@@ -258,10 +372,17 @@ describe('refused in one sentence', () => {
     ['just a letter to somebody\nwith a second line\n', 'log-not-a-table'],
     ['1,2,3\n2,3,4\n3,4,5\n', 'log-no-time'],
     ['time,speed [km/h]\n07:61:00,2\n07:62:00,3\n', 'log-no-rows'],
+    ['time [s],speed [km/h]\n3,2\n2,3\n1,4\n0,5\n', 'log-time-backwards'],
+    ['time,speed [km/h]\n07:00:03,2\n07:00:02,3\n07:00:01,4\n', 'log-time-backwards'],
+    ['time [s],speed [warp]\n0,2\n1,3\n', 'log-unknown-unit'],
+    ['time [s],speed\n0,2\n1,3\n', 'log-speed-without-unit'],
   ])('%j', (text, code) => {
     const found = refusal(text);
     expect(found.code).toBe(code);
     expect(found.sentence).toMatch(/^made\.csv .{10,}\.$/);
     expect(found.sentence).not.toContain('\n');
+    expect(found.sentence, 'what to do').toMatch(
+      /; (say|sort|export|it|cut)|so log|Say which|say it:|export the log/,
+    );
   });
 });

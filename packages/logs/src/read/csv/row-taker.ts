@@ -2,6 +2,7 @@ import type { CsvPlan } from './csv-plan.ts';
 import { numberField } from './number-field.ts';
 import type { RowStore } from './row-store.ts';
 import { switchField } from './switch-field.ts';
+import type { ReadTime } from './time-reader.ts';
 
 /**
  * Takes rows of fields into a store: what is too short or too long is skipped, never filled up or cut.
@@ -13,16 +14,17 @@ import { switchField } from './switch-field.ts';
  */
 export function rowTaker(
   { dialect, time, columns }: CsvPlan,
-  secondsOf: (text: string) => number,
+  secondsOf: ReadTime,
   store: RowStore,
 ): (fields: readonly string[], line: number) => void {
   const { width, decimalComma } = dialect;
+  const dateIndex = time.kind === 'clock' ? time.dateIndex : -1;
   return (fields, line) => {
     if (fields.length !== width && !hasEmptyTail(fields, width)) {
       if (!fields.every(isBlank)) store.raggedRow(line);
       return;
     }
-    const row = store.begin(secondsOf(fields[time.index]!), line);
+    const row = store.begin(secondsOf(fields[time.index]!, fields[dateIndex] ?? ''), line);
     if (row < 0) return;
     for (let column = 0; column < columns.length; column += 1) {
       const { index, role } = columns[column]!;

@@ -1,7 +1,12 @@
 import { clockSeconds } from '../time/clock-seconds.ts';
+import { dateAndTime } from '../time/clock-shape.ts';
+import { dateDay } from '../time/date-day.ts';
 import { midnightCounter } from '../time/midnight-counter.ts';
 import { numberField } from './number-field.ts';
 import type { TimePlan } from './time-plan.ts';
+
+/** Takes the fields of the time and of the date beside it in the order of the file; gives s, NaN where they tell no time. */
+export type ReadTime = (time: string, date: string) => number;
 
 /** Plain seconds keep their own zero, so that a person finds a moment of the log again. */
 export function startsAtZero(plan: TimePlan): boolean {
@@ -13,15 +18,17 @@ export function startsAtZero(plan: TimePlan): boolean {
  *
  * @param plan - how the column is read
  * @param decimalComma - whether the file writes 1,5 for one and a half
- * @returns takes fields in the order of the file, gives s on the source's clock; NaN where a field tells no time
+ * @returns takes fields, gives s on the source's clock
  */
-export function timeReader(plan: TimePlan, decimalComma: boolean): (text: string) => number {
+export function timeReader(plan: TimePlan, decimalComma: boolean): ReadTime {
   if (plan.kind === 'number') {
     const { factor } = plan;
-    return (text) => numberField(text, decimalComma) * factor;
+    return (time) => numberField(time, decimalComma) * factor;
   }
-  const { shape } = plan;
-  if (shape !== 'time-of-day') return (text) => clockSeconds(text, shape);
+  const { shape, order, dateIndex, skipsDate } = plan;
+  if (dateIndex >= 0)
+    return (time, date) => dateDay(date, order) * 86_400 + clockSeconds(time, 'time-of-day');
+  if (shape !== 'time-of-day') return (time) => clockSeconds(time, shape, order);
   const continued = midnightCounter();
-  return (text) => continued(clockSeconds(text, shape));
+  return (time) => continued(clockSeconds(skipsDate ? dateAndTime(time.trim()).time : time, shape));
 }

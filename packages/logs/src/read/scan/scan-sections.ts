@@ -54,7 +54,7 @@ export function scanSections(source: Uint8Array | ByteSource, options: ScanOptio
   const take = (store: RowStore, isLast: boolean): void => {
     const finished = store.finishTime();
     const news = seen - store.dropped;
-    reportSeams(finished, seams, news);
+    reportSeams(finished, seams, { from: news, isLocal: plan.time.kind === 'clock' && plan.time.isLocal });
     seen = store.dropped + store.count;
     const table = tableOfRows(plan, store, finished, bytes);
     const search = searchStops({ ...table, issues: [] }, options);
@@ -74,7 +74,7 @@ export function scanSections(source: Uint8Array | ByteSource, options: ScanOptio
     onFull: (full) => take(full, false),
   });
   feedBytes(source, plan.fileEncoding, byteRows(plan, store));
-  const refused = rowsRefusal(plan.name, store.dropped + store.count);
+  const refused = rowsRefusal(plan.name, store.dropped + store.count, store.jumpsBack);
   if (refused !== null) return refused;
   take(store, true);
   return findings.scan(store.dropped + store.count, [...plan.issues.list(), ...seams.list()]);

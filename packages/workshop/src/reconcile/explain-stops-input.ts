@@ -19,7 +19,7 @@ export interface ExplainStopsInput {
   readonly nominalSpeed?: number | undefined;
   /** What is known to have differed besides the set-up, each as a text that begins with its kind, such as `tires: …`. */
   readonly confounders?: readonly string[];
-  /** Draws from the job; four times as many are made in all. 800 where absent. */
+  /** Draws from the job; four times as many are made in all. 600 where absent. */
   readonly draws?: number | undefined;
   /** Any whole number; 1 where absent. */
   readonly seed?: number | undefined;

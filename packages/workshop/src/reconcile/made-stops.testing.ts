@@ -33,7 +33,7 @@ export function madeTruth(
   seed: number,
   wider: Readonly<Record<string, number>> = {},
 ): MadeTruth {
-  const knowns = dayKnowns(job, setUpIds, null);
+  const knowns = dayKnowns(job, setUpIds);
   const model = stopModel({
     job,
     setUps: setUpIds.map((id) => ({ id, startsAtOnset: false })),

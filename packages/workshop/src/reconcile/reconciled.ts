@@ -51,7 +51,7 @@ export function reconciled(
   input: ExplainStopsInput,
   asked: AskedOfStops,
 ): Reconciliation | ReconciliationRefusal {
-  const { seed = 1, draws = 800, units = 'us', confounders = [] } = input;
+  const { seed = 1, draws = 600, units = 'us', confounders = [] } = input;
   const { before, after, speed, measured } = asked;
   const { job, brakesAlone } = withOldTires(input.job, before, after);
   const model = modelOf(job, asked, brakesAlone);
@@ -120,7 +120,7 @@ function modelOf(
   const knowns = dayKnowns(
     job,
     setUps.map(({ id }) => id),
-    measured.before.startTemperature,
+    measured.before,
   );
   return stopModel({ job, setUps, knowns, speed });
 }

@@ -13,11 +13,12 @@ export interface Cause {
 export const causes = {
   grip: {
     title: "the tires' grip",
-    toKnow: 'let a wheel just lock in a stop of its own, its speed recorded: that shows the whole grip',
+    toKnow:
+      'record the wheel speeds of a stop in which a wheel just locks, on a closed course: it shows the whole grip',
   },
   antilock: {
     title: 'what ABS uses of the grip',
-    toKnow: 'record the wheel speeds or the lamp of the ABS, and where it is safe one stop with its fuse out',
+    toKnow: 'record the wheel speeds: they show how near to the peak the ABS keeps the wheels',
   },
   driver: {
     title: 'how near to locking the driver holds it',
@@ -29,7 +30,7 @@ export const causes = {
   },
   rearPads: {
     title: "the rear pads' friction",
-    toKnow: 'record the pressure of both circuits, and stop once with each alone',
+    toKnow: 'measure how much front and rear rotors warm in one stop: heat goes with brake force',
   },
   pads: {
     title: "the pads' friction",

@@ -43,19 +43,27 @@ export interface StartTemperature {
   readonly spread: number;
 }
 
+/** What the logs say of the day. */
+export interface DayRecord {
+  /** Of the rotors; null where it was not recorded. */
+  readonly startTemperature?: StartTemperature | null;
+  /** True where the stops are corrected to level ground. */
+  readonly isLevel?: boolean;
+}
+
 /**
  * Every number that is not known exactly of the set-ups and of the day they were driven on. What a person only chose
  * for the question (the foot, the road's slope, the temperature at the start) was something near it on the day.
  *
  * @param job - the job
  * @param setUpIds - ids of the set-ups
- * @param startTemperature - of the rotors, as recorded, °C; null where it was not
+ * @param record - what the logs say: rotors at the start, °C; whether the stops are corrected to level ground
  * @returns the numbers, each once, SI (°C for temperatures)
  */
 export function dayKnowns(
   job: Job,
   setUpIds: readonly string[],
-  startTemperature: StartTemperature | null,
+  { startTemperature = null, isLevel = false }: DayRecord = {},
 ): readonly Known[] {
   const { pedalForce, pedalRamp, startTemperature: start, grade } = job.conditions.facts;
   const driven = [
@@ -64,7 +72,7 @@ export function dayKnowns(
     startTemperature === null
       ? loosened(start, ofTheDay.startTemperature)
       : { ...start, ...startTemperature, origin: 'measured' as const },
-    loosened(grade, ofTheDay.grade),
+    loosened(isLevel ? { ...grade, value: 0 } : grade, ofTheDay.grade),
   ];
   const beside = besideTheDistance(job);
   const ofDay = new Set(driven.map(({ path }) => path));

@@ -4,6 +4,8 @@ export interface InventedStop {
   readonly speed?: number;
   /** m/s². */
   readonly deceleration: number;
+  /** °C of a rotor at the start; no such column where no stop has it. */
+  readonly rotor?: number;
 }
 
 const rate = 50;
@@ -17,11 +19,14 @@ const rate = 50;
 export function logOf(stops: readonly InventedStop[]): Uint8Array {
   const rows: string[] = [];
   let time = 0;
+  let temperature = '';
+  const hasRotor = stops.some(({ rotor }) => rotor !== undefined);
   const row = (speed: number, brake: number): void => {
-    rows.push(`${time.toFixed(3)},${(speed * 3.6).toFixed(4)},${brake}`);
+    rows.push(`${time.toFixed(3)},${(speed * 3.6).toFixed(4)},${brake}${temperature}`);
     time += 1 / rate;
   };
-  for (const { speed = 30, deceleration } of stops) {
+  for (const { speed = 30, deceleration, rotor } of stops) {
+    if (hasRotor) temperature = `,${rotor ?? ''}`;
     for (let i = 0; i < 3 * rate; i += 1) row(speed, 0);
     let now = speed;
     for (let t = 0; now > 0; t += 1 / rate) {
@@ -31,7 +36,9 @@ export function logOf(stops: readonly InventedStop[]): Uint8Array {
     for (let i = 0; i < 2 * rate; i += 1) row(0, 1);
     for (let i = 1; i < 6 * rate; i += 1) row((speed * i) / (6 * rate), 0);
   }
-  return new TextEncoder().encode(`time (s),speed (km/h),brake switch\n${rows.join('\n')}\n`);
+  return new TextEncoder().encode(
+    `time (s),speed (km/h),brake switch${hasRotor ? ',front rotor temperature (°C)' : ''}\n${rows.join('\n')}\n`,
+  );
 }
 
 /** m from first touch to rest of an invented stop, to a few centimeters. */

@@ -15,12 +15,13 @@ const sureOfTwoSlopes = 0.99;
  * the stops carry it.
  *
  * Equation: y = a + d s + b (r − r̄) + w [r = 1] + Σ c_k (x_k − x̄_k), s 0 before and 1 after, as `groupLeastSquares` with
- * each set's own scatter; two slopes b where their difference leaves out zero at 99 %, d then at the run number r_0 at
+ * each set's own scatter; two slopes, from five stops in each set on, b where their difference leaves out zero at 99 %, d then at the run number r_0 at
  * which it is what one slope gives: r_0 = (S_b r̄_a + S_a r̄_b)/(S_b + S_a), S = Σ (r − r̄)²; d ± t s_d
  * Assumes: conditions exact; errors independent, about normal, of one size within each set. Run numbers start anew at 1
  * in each set: what drifts on from one set into the next is not told from the change (a repeat or a reference car
  * tells). Terms are taken in a fixed order, never by how much they explain.
- * Valid: three stops in each set; three degrees of freedom left in all and one in each set.
+ * Valid: three stops in each set; three degrees of freedom left in all and one in each set. Simulated 95 % intervals hold
+ * 93 to 97 %, least with four widely scattered stops against eight steady ones.
  *
  * @param before - counted distances, m, with run numbers and conditions
  * @param after - likewise

@@ -17,7 +17,7 @@ export interface AdjustmentRows {
   readonly slopes: readonly [before: AdjustmentTerm, after: AdjustmentTerm];
   /** Run number at which two slopes give the difference that one slope gives. */
   readonly middleRun: number;
-  /** Whether each set has the three stops that a slope of its own takes. */
+  /** Whether each set has the five stops under which a slope of its own is hardly known beside a first run. */
   readonly carriesTwoSlopes: boolean;
 }
 
@@ -72,16 +72,18 @@ export function adjustmentRows(before: CountedDistances, after: CountedDistances
       { name: 'run-order-after', unit: 'm per run', column: within(1) },
     ],
     middleRun,
-    carriesTwoSlopes: Math.min(before.runs.length, after.runs.length) >= 3,
+    carriesTwoSlopes: Math.min(before.runs.length, after.runs.length) >= 5,
   };
 }
 
 /** (S_b r̄_a + S_a r̄_b) / (S_b + S_a), S = Σ (r − r̄)²: nearer to the middle of the set that knows less of its slope. */
 function middleOf(before: readonly number[], after: readonly number[]): number {
-  const squares = (runs: readonly number[]): number =>
-    centered(runs).reduce((sum, away) => sum + away ** 2, 0);
-  const [ofBefore, ofAfter] = [squares(before), squares(after)];
+  const [ofBefore, ofAfter] = [squaresOf(before), squaresOf(after)];
   return (ofBefore * meanOf(after) + ofAfter * meanOf(before)) / (ofBefore + ofAfter);
+}
+
+function squaresOf(runs: readonly number[]): number {
+  return centered(runs).reduce((sum, away) => sum + away ** 2, 0);
 }
 
 function centered(values: readonly number[]): readonly number[] {

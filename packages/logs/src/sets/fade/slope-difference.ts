@@ -17,6 +17,7 @@ export interface SlopeDifference {
  *
  * Equation: b_2 − b_1 ± t √(s_b1² + s_b2²), ν = (s_b1² + s_b2²)² / (s_b1⁴/ν_1 + s_b2⁴/ν_2)
  * Assumes: as `fadeOfStops` in each; both driven by one schedule.
+ * Valid: five stops in each; with four in one and ten in the other the 95 % interval holds 93 %.
  *
  * @param set - the first, m per stop
  * @param against - the second, m per stop

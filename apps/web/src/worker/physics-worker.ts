@@ -1,5 +1,6 @@
 import {
   compareRuns,
+  explainStops,
   newJobDocument,
   predict,
   predictionFrom,
@@ -20,6 +21,7 @@ const answers: Answers = {
   'finish-prediction': ({ job, options, drawn }) => predictionFrom(job, options, drawn),
   'report-log': ({ name, content, options }) => reportLog({ name, content }, options),
   compare: (ask) => compareRuns(ask),
+  explain: (ask) => explainStops(ask),
 };
 
 function readJob({ document, units }: Asks['read-job']['ask']): JobRead {

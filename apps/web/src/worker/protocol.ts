@@ -6,6 +6,7 @@ import type {
   ComparisonRefusal,
   DrawRequest,
   DrawnRange,
+  ExplainStopsInput,
   Job,
   JobDocument,
   LogRefusal,
@@ -13,6 +14,8 @@ import type {
   PredictOptions,
   Prediction,
   Problem,
+  Reconciliation,
+  ReconciliationRefusal,
   ReportLogOptions,
 } from '@standstill/workshop';
 
@@ -66,6 +69,11 @@ export interface Asks {
       readonly options: ReportLogOptions;
     };
     readonly answer: LogReport | LogRefusal;
+  };
+  /** The model held against measured stops. */
+  readonly explain: {
+    readonly ask: ExplainStopsInput;
+    readonly answer: Reconciliation | ReconciliationRefusal;
   };
   readonly compare: { readonly ask: CompareRunsInput; readonly answer: Comparison | ComparisonRefusal };
 }

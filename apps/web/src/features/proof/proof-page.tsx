@@ -5,6 +5,7 @@ import {
   type JobSets,
   type LogReport,
 } from '@standstill/workshop';
+import { useState } from 'react';
 import { RoadSheet } from '../../shared/picture/road-scale.tsx';
 import { Lead } from '../../shared/ui/lead.tsx';
 import { PageHead } from '../../shared/ui/page-head.tsx';
@@ -18,6 +19,7 @@ import { stateOf, unusable, whatIsMissing } from './compare/proof-state.ts';
 import { setsOfPage } from './compare/sets-of-page.ts';
 import { statedFacts, statedWords, type StatedFact } from './compare/stated-facts.ts';
 import { useComparison } from './compare/use-comparison.ts';
+import { ModelSection } from './model/model-section.tsx';
 import { ProofChoices } from './pair/proof-choices.tsx';
 import { OtherRuns } from './set/other-runs.tsx';
 import { SetPanel } from './set/set-panel.tsx';
@@ -50,13 +52,12 @@ export default function ProofPage() {
   const fastest = Math.max(...all.flatMap(({ stops }) => stops.map((stop) => stop.entrySpeed_m_s)), 1);
   const left = missing === null ? unusable(reports.map(stateOf)) : [];
   const panel = { spare, fastest };
+  const [reach, setReach] = useState(0);
 
   return (
     <>
       <PageHead title="Proof" question="What did the stops show?">
-        <Lead
-          text={missing ?? unsorted(sets) ?? answer(comparison.data, shown ? facts : [])}
-        />
+        <Lead text={missing ?? unsorted(sets) ?? answer(comparison.data, shown ? facts : [])} />
       </PageHead>
       {shown && <PrintCaveat words={caveat} />}
       {left.length > 0 && (
@@ -76,14 +77,15 @@ export default function ProofPage() {
         <p className="state">The job has mistakes; the survey lists them. Nothing is read until then.</p>
       )}
       <ProofChoices document={document} />
-      <RoadSheet longest={longest(all, shown)}>
+      <RoadSheet longest={Math.max(longest(all, shown), reach * 1.04)}>
         {shown && <ComparisonSection comparison={shown} facts={facts} said={said} />}
+        <ModelSection job={job} pair={pair} sets={sets} confounders={said} onReach={setReach} />
         <Section title="Stops before" intro={titleOf(pair.before)}>
-          <SetPanel side="before" setUp={pair.before} role="before" reports={before} {...panel} />
+          <SetPanel side="before" setUp={pair.before} place="before" reports={before} {...panel} />
         </Section>
         {pair.before !== pair.after && (
           <Section title="Stops after" intro={titleOf(pair.after)}>
-            <SetPanel side="after" setUp={pair.after} role="after" reports={after} {...panel} />
+            <SetPanel side="after" setUp={pair.after} place="after" reports={after} {...panel} />
           </Section>
         )}
         <Section
@@ -108,7 +110,9 @@ const caveat =
 /** Why logs that are all read make no two sets; null where they do. */
 function unsorted(sets: JobSets | null): string | null {
   if (!sets || sets.compared) return null;
-  return ['No comparison: what the job says of these logs does not make two sets.', ...sets.warnings].join(' ');
+  return ['No comparison: what the job says of these logs does not make two sets.', ...sets.warnings].join(
+    ' ',
+  );
 }
 
 function answer(data: Comparison | ComparisonRefusal | undefined, facts: readonly StatedFact[]): string {

@@ -7,6 +7,7 @@ import { useJobReading } from '../../shared/job/use-job-reading.ts';
 import { stateOf } from './compare/proof-state.ts';
 import { pairOf } from './pair/proof-choices.tsx';
 import { useReports, type RunReport } from './read/use-reports.ts';
+import { isSignalFile, useSignals } from './read/use-signals.ts';
 import { logOf } from './set/run-edits.ts';
 import { placeOf, type Place } from './set/run-roles.ts';
 
@@ -27,13 +28,18 @@ export function useProof() {
   const reading = useJobReading().data;
   const job: Job | null = reading?.ok ? reading.job : null;
   const runs = document.runs ?? [];
+  const signals = useSignals(jobId, kept);
   const reports = useReports({
     jobId,
     runs: job ? runs.filter((run) => placeOf(run, pair) !== null) : [],
     logs: kept,
-    optionsOf: (run) => (job ? logOptionsOf(job, job.runs.find(({ id }) => id === run.id) ?? null) : {}),
+    optionsOf: (run) => ({
+      ...(job ? logOptionsOf(job, job.runs.find(({ id }) => id === run.id) ?? null) : {}),
+      ...(signals ? { signals } : {}),
+    }),
   });
-  const at = (...places: readonly Place[]) => reports.filter(({ run }) => places.includes(placeOf(run, pair)));
+  const at = (...places: readonly Place[]) =>
+    reports.filter(({ run }) => places.includes(placeOf(run, pair)));
   return {
     document,
     pair,
@@ -43,7 +49,7 @@ export function useProof() {
     reports,
     at,
     titleOf: (setUp: string) => document.setUps[setUp]?.title ?? setUp,
-    spare: kept.filter((log) => !runs.some((run) => logOf(run, kept)?.id === log.id)),
+    spare: kept.filter((log) => !isSignalFile(log) && !runs.some((run) => logOf(run, kept)?.id === log.id)),
   };
 }
 

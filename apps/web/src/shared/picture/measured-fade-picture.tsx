@@ -33,7 +33,11 @@ export function MeasuredFadePicture({ report }: { readonly report: FadeReport })
         description={words}
         caption={<FadeKey sets={sets} />}
         across={across}
-        up={{ ...rangeOf(far), title: `distance, ${distance.symbol}`, tick: (value) => bare(distance.text(value, 0.1)) }}
+        up={{
+          ...rangeOf(far),
+          title: `distance, ${distance.symbol}`,
+          tick: (value) => bare(distance.text(value, 0.1)),
+        }}
         height={230}
       >
         {(scales) => sets.map((drawnSet) => <Distances key={drawnSet.name} {...drawnSet} scales={scales} />)}
@@ -50,7 +54,9 @@ export function MeasuredFadePicture({ report }: { readonly report: FadeReport })
           }}
           height={190}
         >
-          {(scales) => sets.map((drawnSet) => <Temperatures key={drawnSet.name} {...drawnSet} scales={scales} />)}
+          {(scales) =>
+            sets.map((drawnSet) => <Temperatures key={drawnSet.name} {...drawnSet} scales={scales} />)
+          }
         </Plot>
       )}
       <FadeTwin sets={sets} />
@@ -88,12 +94,20 @@ function Distances({ set, dot, line, scales: { x, y } }: TrailProps) {
   const fit = lineThrough(counted, set.slope_m_per_stop?.value ?? null);
   return (
     <g>
-      {fit && <path className={line} d={`M${x(fit.from)} ${y(fit.at(fit.from))}L${x(fit.to)} ${y(fit.at(fit.to))}`} />}
+      {fit && (
+        <path
+          className={line}
+          d={`M${x(fit.from)} ${y(fit.at(fit.from))}L${x(fit.to)} ${y(fit.at(fit.to))}`}
+        />
+      )}
       {set.stops.map(({ number, distance_m, distanceStandardError_m: error, counted: counts }) => (
         <g key={number} transform={`translate(${x(number)} 0)`}>
           {counts ? (
             <>
-              <path className="thin" d={`M0 ${y(distance_m - 1.96 * error)}V${y(distance_m + 1.96 * error)}`} />
+              <path
+                className="thin"
+                d={`M0 ${y(distance_m - 1.96 * error)}V${y(distance_m + 1.96 * error)}`}
+              />
               <circle className={dot} cy={y(distance_m)} r={5} />
             </>
           ) : (
@@ -112,7 +126,9 @@ function Temperatures({ set, dot, line, scales: { x, y } }: TrailProps) {
         const points = set.stops.flatMap(({ number, temperatures }) =>
           temperatures.filter((one) => one.channel === channel).map(({ start_C }) => ({ number, start_C })),
         );
-        const path = points.map(({ number, start_C }, at) => `${at === 0 ? 'M' : 'L'}${x(number)} ${y(start_C)}`);
+        const path = points.map(
+          ({ number, start_C }, at) => `${at === 0 ? 'M' : 'L'}${x(number)} ${y(start_C)}`,
+        );
         const end = points.at(-1);
         return (
           <g key={channel}>
@@ -134,7 +150,10 @@ function Temperatures({ set, dot, line, scales: { x, y } }: TrailProps) {
 
 function FadeTwin({ sets }: { readonly sets: readonly DrawnSet[] }) {
   const { distance, temperature } = useUnits();
-  const heads = sets.flatMap(({ name, set }) => [name, ...channelsOf(set).map((channel) => `${channel}, ${name}`)]);
+  const heads = sets.flatMap(({ name, set }) => [
+    name,
+    ...channelsOf(set).map((channel) => `${channel}, ${name}`),
+  ]);
   const numbers = [...new Set(sets.flatMap(({ set }) => set.stops.map(({ number }) => number)))].sort(
     (a, b) => a - b,
   );
@@ -151,7 +170,12 @@ function FadeTwin({ sets }: { readonly sets: readonly DrawnSet[] }) {
       head={['Stop', ...heads]}
       rows={numbers.map((number) => [
         number,
-        ...sets.flatMap(({ set }) => cells(set.stops.find((stop) => stop.number === number), set)),
+        ...sets.flatMap(({ set }) =>
+          cells(
+            set.stops.find((stop) => stop.number === number),
+            set,
+          ),
+        ),
       ])}
     />
   );

@@ -12,7 +12,14 @@ export interface FoldedSectionProps {
 }
 
 /** A part of a page that is opened when it is wanted: the heading is the button, the answer stands below it. */
-export function FoldedSection({ title, answer, open, onToggle, className = '', children }: FoldedSectionProps) {
+export function FoldedSection({
+  title,
+  answer,
+  open,
+  onToggle,
+  className = '',
+  children,
+}: FoldedSectionProps) {
   const id = useId();
   return (
     <section className={`section folded ${className}`} aria-labelledby={id}>

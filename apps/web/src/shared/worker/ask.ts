@@ -2,7 +2,11 @@ import type { AskKind, Asks, Request, Response } from '../../worker/protocol.ts'
 import { openLane, type LaneWorker } from './lane.ts';
 
 /** Long computations never hold up the quick ones: each has a worker of its own, started when first asked. */
-const lanes = { quick: openLane(startWorker), long: openLane(startWorker) };
+const lanes = {
+  quick: openLane(startWorker),
+  long: openLane(startWorker),
+  longest: openLane(startWorker),
+};
 
 const laneOf: Readonly<Record<AskKind, keyof typeof lanes>> = {
   'new-job': 'quick',
@@ -12,6 +16,7 @@ const laneOf: Readonly<Record<AskKind, keyof typeof lanes>> = {
   'open-prediction': 'long',
   'finish-prediction': 'long',
   compare: 'long',
+  explain: 'longest',
 };
 
 function startWorker(): LaneWorker {

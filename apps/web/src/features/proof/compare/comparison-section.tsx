@@ -29,7 +29,7 @@ export function ComparisonSection({ comparison, facts, said }: ComparisonSection
   return (
     <Section
       title="Before and after"
-      intro={`Distances ${definition} to rest, nominal speed ${speed.exact(comparison.nominalSpeed_m_s)}. Every counted run is a dot.`}
+      intro={`After minus before: ${distance.signed(difference_m)} (${distance.range(difference_m)}). Distances ${definition} to rest, nominal speed ${speed.exact(comparison.nominalSpeed_m_s)}; every counted run is a dot.`}
     >
       <div className="comparison">
         <WhatToDrive comparison={comparison} />
@@ -103,6 +103,9 @@ function Expectation({ expectation }: { readonly expectation: NonNullable<Compar
     <div className="stack expectation">
       <h3>Expected and measured</h3>
       <p>{expectation.sentence}</p>
+      <p className="small soft">
+        By the job alone. The part below learns from the stops before first, and so expects more closely.
+      </p>
       <Figures>
         <Figure
           name={`Expected change, ${expectation.setUp}`}

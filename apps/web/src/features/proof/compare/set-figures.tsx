@@ -9,24 +9,29 @@ export function SetFigures({ comparison: { before, after } }: { readonly compari
   const rows: readonly (readonly [string, (set: SetSummary) => string])[] = [
     ['Stops that count', ({ count }) => String(count)],
     ['Mean', ({ mean_m }) => `${distance.text(mean_m)} (${distance.range(mean_m)})`],
-    ['Best to worst', ({ best_m, worst_m }) => `${distance.text(best_m, 0.1)} to ${distance.text(worst_m, 0.1)}`],
+    [
+      'Best to worst',
+      ({ best_m, worst_m }) => `${distance.text(best_m, 0.1)} to ${distance.text(worst_m, 0.1)}`,
+    ],
     [
       'Spread of single stops',
       ({ standardDeviation_m: spread }) => (spread === null ? '–' : distance.text(spread, spread / 10)),
     ],
     [
       'From one stop to the next',
-      ({ trend_m_per_run: trend }) => (trend === null ? 'too few stops' : `${distance.signed(trend)} (${distance.range(trend)})`),
+      ({ trend_m_per_run: trend }) =>
+        trend === null ? 'too few stops' : `${distance.signed(trend)} (${distance.range(trend)})`,
     ],
     [
       'First stop over the line of the others',
-      ({ warmUp_m: first }) => (first === null ? 'too few stops' : `${distance.signed(first)} (${distance.range(first)})`),
+      ({ warmUp_m: first }) =>
+        first === null ? 'too few stops' : `${distance.signed(first)} (${distance.range(first)})`,
     ],
   ];
   return (
     <>
       <div className="table-wrap" tabIndex={0} role="group" aria-label="Both sets in figures">
-        <table>
+        <table className="set-figures">
           <caption>Both sets; intervals hold 95 %</caption>
           <thead>
             <tr>

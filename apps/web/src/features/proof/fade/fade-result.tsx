@@ -67,8 +67,11 @@ function SetFigures({ set }: { readonly set: FadeSetResult }) {
 }
 
 function percent({ low, high }: { readonly low: number; readonly high: number }): string {
-  const whole = (value: number) => value.toFixed(0).replace('-', '−');
   return `${whole(low)} to ${whole(high)} %`;
+}
+
+function whole(value: number): string {
+  return value.toFixed(0).replace('-', '−');
 }
 
 /** 100 K are 180 °F: said in the degrees that the person reads. */

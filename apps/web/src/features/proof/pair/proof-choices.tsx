@@ -1,6 +1,7 @@
 import type { JobDocument } from '@standstill/workshop';
-import { useId } from 'react';
 import { useSearchParams } from 'wouter';
+import { Choice } from './choice.tsx';
+import { StartWindow } from './start-window.tsx';
 /** Which of the two named definitions of distance. */
 export type Definition = 'application' | 'gate';
 
@@ -36,38 +37,18 @@ export function ProofChoices({ document }: { readonly document: JobDocument }) {
   };
   const setUps = Object.entries(document.setUps).map(([id, { title }]) => ({ id, title }));
   return (
-    <div className="fields choices">
-      <Choice title="Before" value={before} options={setUps} onChoose={(id) => choose({ before: id })} />
-      <Choice title="After" value={after} options={setUps} onChoose={(id) => choose({ after: id })} />
-      <Choice
-        title="Distance"
-        value={definition}
-        options={definitions}
-        onChoose={(id) => choose({ definition: id === 'gate' ? 'gate' : 'application' })}
-      />
-    </div>
-  );
-}
-
-interface ChoiceProps {
-  readonly title: string;
-  readonly value: string;
-  readonly options: readonly { readonly id: string; readonly title: string }[];
-  readonly onChoose: (id: string) => void;
-}
-
-function Choice({ title, value, options, onChoose }: ChoiceProps) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{title}</label>
-      <select id={id} value={value} onChange={(event) => onChoose(event.target.value)}>
-        {options.map((option) => (
-          <option key={option.id} value={option.id}>
-            {option.title}
-          </option>
-        ))}
-      </select>
-    </div>
+    <>
+      <div className="fields choices">
+        <Choice title="Before" value={before} options={setUps} onChoose={(id) => choose({ before: id })} />
+        <Choice title="After" value={after} options={setUps} onChoose={(id) => choose({ after: id })} />
+        <Choice
+          title="Distance"
+          value={definition}
+          options={definitions}
+          onChoose={(id) => choose({ definition: id === 'gate' ? 'gate' : 'application' })}
+        />
+      </div>
+      <StartWindow />
+    </>
   );
 }

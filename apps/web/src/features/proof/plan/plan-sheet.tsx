@@ -43,12 +43,17 @@ function PlanFigures({ plan, units }: { readonly plan: TestPlan; readonly units:
   const { runsPerSet, runsPerSetRange: range, coolDown } = plan;
   const between =
     range.low === range.high ? '' : ` (${range.low} to ${range.high} by how well the spread is known)`;
-  const minutes = (seconds: number) => Math.max(1, Math.round(seconds / 60));
   const rows: readonly (readonly [string, string])[] = [
     ['Stops that count, each set', `${runsPerSet}${between}`],
     ['From', speed.exact(plan.nominalSpeed_m_s)],
-    ['To show', `${distance.text(plan.resolution_m, 0.05)}; so many show ${distance.text(plan.shows_m, 0.05)}`],
-    ['Spread of single stops', `${distance.text(plan.spread_m, plan.spread_m / 10)}, ${spreads[plan.spreadOrigin]}`],
+    [
+      'To show',
+      `${distance.text(plan.resolution_m, 0.05)}; so many show ${distance.text(plan.shows_m, 0.05)}`,
+    ],
+    [
+      'Spread of single stops',
+      `${distance.text(plan.spread_m, plan.spread_m / 10)}, ${spreads[plan.spreadOrigin]}`,
+    ],
     [
       'Sure to',
       `${Math.round(plan.power * 100)} of 100 to see it, ${Math.round(plan.level * 100)} of 100 false alarms`,
@@ -83,6 +88,10 @@ function PlanFigures({ plan, units }: { readonly plan: TestPlan; readonly units:
   );
 }
 
+function minutes(seconds: number): number {
+  return Math.max(1, Math.round(seconds / 60));
+}
+
 const sets = { before: 'before', after: 'after', repeat: 'repeat of the old set-up' } as const;
 
 /** Every run in order, with room to write beside it. */
@@ -107,14 +116,23 @@ function RunList({ plan: { runs } }: { readonly plan: TestPlan }) {
               <td>{sets[set]}</td>
               <td>{direction}</td>
               <td>{purpose === 'counted' ? 'yes' : 'warm-up'}</td>
-              <td className="to-fill" />
-              <td className="to-fill" />
-              <td className="to-fill wide" />
+              <ToFill />
+              <ToFill />
+              <ToFill wide />
             </tr>
           ))}
         </tbody>
       </table>
     </div>
+  );
+}
+
+/** A cell to write in by hand. */
+function ToFill({ wide = false }: { readonly wide?: boolean }) {
+  return (
+    <td className={wide ? 'to-fill wide' : 'to-fill'}>
+      <span className="unseen">to fill in</span>
+    </td>
   );
 }
 

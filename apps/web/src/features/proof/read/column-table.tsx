@@ -1,4 +1,6 @@
 import type { LogReport } from '@standstill/workshop';
+import { useUnits } from '../../../shared/units/unit-choice.tsx';
+import { channelRange } from './channel-range.ts';
 import { roleWords } from './column-roles.ts';
 
 export interface ColumnTableProps {
@@ -23,12 +25,13 @@ const choosers = { format: 'the format', guess: 'a guess from the heading', pers
 
 /** Every column of a log: its heading, what it was taken for, its unit, and who said so. */
 export function ColumnTable({ channels, onCorrect, onForget, correctable }: ColumnTableProps) {
+  const { preferences } = useUnits();
   return (
     <div className="table-wrap" tabIndex={0} role="group" aria-label="Columns of the log">
       <table className="columns">
         <thead>
           <tr>
-            {['Heading', 'Taken for', 'Unit', 'Who said so'].map((title) => (
+            {['Heading', 'Taken for', 'Unit', 'Who said so', 'Values'].map((title) => (
               <th key={title} scope="col">
                 {title}
               </th>
@@ -41,34 +44,38 @@ export function ColumnTable({ channels, onCorrect, onForget, correctable }: Colu
           </tr>
         </thead>
         <tbody>
-          {channels.map(({ name, quantity, unitAsRead, unitOrigin, chosenBy }, index) => (
-            <tr key={index}>
-              <th scope="row">{name}</th>
-              <td>{roleWords(quantity)}</td>
-              <td>
-                {unitAsRead || '–'}
-                {quantity !== 'unknown' && unitOrigin !== 'none' && (
-                  <span className={unitOrigin === 'assumed' ? 'small assumed' : 'small soft'}>
-                    {' '}
-                    {origins[unitOrigin]}
-                  </span>
-                )}
-              </td>
-              <td>{quantity === 'unknown' && chosenBy === 'guess' ? 'nobody' : choosers[chosenBy]}</td>
-              {correctable && (
-                <td className="no-print">
-                  <button
-                    type="button"
-                    className="bare"
-                    onClick={() => (chosenBy === 'person' ? onForget(name) : onCorrect(name))}
-                  >
-                    {chosenBy === 'person' ? 'Guess again' : 'Correct'}
-                    <span className="unseen"> {name}</span>
-                  </button>
+          {channels.map((channel, index) => {
+            const { name, quantity, unitAsRead, unitOrigin, chosenBy } = channel;
+            return (
+              <tr key={index}>
+                <th scope="row">{name}</th>
+                <td>{roleWords(quantity)}</td>
+                <td>
+                  {unitAsRead || '–'}
+                  {quantity !== 'unknown' && unitOrigin !== 'none' && (
+                    <span className={unitOrigin === 'assumed' ? 'small assumed' : 'small soft'}>
+                      {' '}
+                      {origins[unitOrigin]}
+                    </span>
+                  )}
                 </td>
-              )}
-            </tr>
-          ))}
+                <td>{quantity === 'unknown' && chosenBy === 'guess' ? 'nobody' : choosers[chosenBy]}</td>
+                <td>{channelRange(channel, preferences)}</td>
+                {correctable && (
+                  <td className="no-print">
+                    <button
+                      type="button"
+                      className="bare"
+                      onClick={() => (chosenBy === 'person' ? onForget(name) : onCorrect(name))}
+                    >
+                      {chosenBy === 'person' ? 'Guess again' : 'Correct'}
+                      <span className="unseen"> {name}</span>
+                    </button>
+                  </td>
+                )}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </div>

@@ -46,9 +46,7 @@ export function Columns({ log, report }: ColumnsProps) {
             {say.error && <Trouble tried="read the log this way" reason={say.error} />}
           </div>
         )}
-        {!correctable && (
-          <p className="small soft">The format of this file says what each column is.</p>
-        )}
+        {!correctable && <p className="small soft">The format of this file says what each column is.</p>}
       </div>
     </details>
   );

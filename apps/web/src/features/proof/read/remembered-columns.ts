@@ -21,7 +21,10 @@ export function listedColumns(columns: Columns, role: ColumnRole): readonly Colu
 }
 
 /** What the job remembers for logs with these headings. */
-export function rememberedFor(remembered: readonly LogColumnsDocument[] = [], headings: string | null): Columns {
+export function rememberedFor(
+  remembered: readonly LogColumnsDocument[] = [],
+  headings: string | null,
+): Columns {
   return remembered.find((entry) => entry.headings === headings)?.columns ?? {};
 }
 

@@ -32,7 +32,11 @@ export function useColumnWords(log: LogSummary, report: LogReport | null) {
       const known = rememberedFor(document().logColumns, report?.headings ?? null);
       const columns = withColumn(known, word, report?.channels ?? noChannels);
       const content = await logBytes(jobId, log.id);
-      const read = await ask('report-log', { name: log.name, content, options: { columns: choices(columns) } });
+      const read = await ask('report-log', {
+        name: log.name,
+        content,
+        options: { columns: choices(columns) },
+      });
       if (read.kind === 'log-refusal') throw new Error(read.sentence);
       const { headings } = read;
       if (headings === null)

@@ -1,12 +1,6 @@
 import { useQueries, type UseQueryResult } from '@tanstack/react-query';
 import { useEffect, useRef } from 'react';
-import type {
-  LogRefusal,
-  LogReport,
-  LogSummary,
-  ReportLogOptions,
-  RunDocument,
-} from '@standstill/workshop';
+import type { LogRefusal, LogReport, LogSummary, ReportLogOptions, RunDocument } from '@standstill/workshop';
 import { logBytes } from '../../../shared/api/logs.ts';
 import { useUnits } from '../../../shared/units/unit-choice.tsx';
 import { ask } from '../../../shared/worker/ask.ts';

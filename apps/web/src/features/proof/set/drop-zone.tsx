@@ -40,7 +40,7 @@ export function DropZone({ title, busy, onFiles }: DropZoneProps) {
       <p id={`${id}h`} className="small soft">
         {busy
           ? 'Keeping the file …'
-          : 'CSV or NMEA. The file is kept as it is, byte for byte, and read here in the browser.'}
+          : 'CSV, NMEA, GPX or CAN frames (with their .dbc file). Kept as it is, byte for byte, and read here in the browser.'}
       </p>
     </div>
   );

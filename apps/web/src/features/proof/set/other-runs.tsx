@@ -41,7 +41,7 @@ export function OtherRuns({ pair, reports, spare, fastest }: OtherRunsProps) {
       <SetPanel
         side={sides[role] ?? ''}
         setUp={isOld ? pair.before : pair.after}
-        role={role}
+        place={role}
         reports={reports}
         spare={spare}
         fastest={fastest}

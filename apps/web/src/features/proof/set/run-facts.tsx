@@ -47,12 +47,7 @@ export function RunFacts({ run }: { readonly run: RunDocument }) {
         <summary>{conditionsWords(run)}</summary>
         <div className="fields">
           {(Object.keys(conditions) as Condition[]).map((key) => (
-            <QuantityField
-              key={key}
-              path={`${path}.${key}`}
-              fact={runFacts[key]}
-              title={titleOf(key)}
-            />
+            <QuantityField key={key} path={`${path}.${key}`} fact={runFacts[key]} title={titleOf(key)} />
           ))}
           <TextField path={`${path}.logger`} title="Logger" hint={hints.logger} />
           <TextField path={`${path}.notes`} title="Notes" hint={hints.notes} wide />

@@ -57,7 +57,9 @@ export function RunPanel({ report: { run, log, query }, fastest, dashed }: RunPa
 /** What a person has to check before a distance is believed. */
 function ByYourWord({ report: { channels } }: { readonly report: LogReport }) {
   const assumed = channels.filter(({ unitOrigin }) => unitOrigin === 'assumed');
-  const said = channels.filter(({ chosenBy, unitOrigin }) => chosenBy === 'person' && unitOrigin !== 'assumed');
+  const said = channels.filter(
+    ({ chosenBy, unitOrigin }) => chosenBy === 'person' && unitOrigin !== 'assumed',
+  );
   return (
     <>
       {assumed.length > 0 && (
@@ -68,7 +70,8 @@ function ByYourWord({ report: { channels } }: { readonly report: LogReport }) {
       )}
       {said.length > 0 && (
         <p className="small">
-          By your word, kept in the job: {said.map(({ name, unitAsRead }) => `“${name}” in ${unitAsRead}`).join(', ')}.
+          By your word, kept in the job:{' '}
+          {said.map(({ name, unitAsRead }) => `“${name}” in ${unitAsRead}`).join(', ')}.
         </p>
       )}
     </>

@@ -12,7 +12,8 @@ export interface SetPanelProps {
   /** 'before', as in 'Add logs of stops before'. */
   readonly side: string;
   readonly setUp: string;
-  readonly role: RunRole;
+  /** What its logs are to the comparison. */
+  readonly place: RunRole;
   readonly reports: readonly RunReport[];
   /** Kept logs that belong to no run yet. */
   readonly spare: readonly LogSummary[];
@@ -21,12 +22,12 @@ export interface SetPanelProps {
 }
 
 /** One set of measured stops: its log files, what was read in each, every stop. */
-export function SetPanel({ side, setUp, role, reports, spare, fastest }: SetPanelProps) {
+export function SetPanel({ side, setUp, place, reports, spare, fastest }: SetPanelProps) {
   const session = useJobSession();
-  const keep = useKeepLogs({ setUp, role });
+  const keep = useKeepLogs({ setUp, role: place });
   return (
     <div className="stack set-panel">
-      {(role === 'before' || role === 'after') && <HardStopCaution />}
+      {(place === 'before' || place === 'after') && <HardStopCaution />}
       <DropZone
         title={`Add logs of stops ${side}`}
         busy={keep.isPending}
@@ -47,7 +48,9 @@ export function SetPanel({ side, setUp, role, reports, spare, fastest }: SetPane
               key={log.id}
               type="button"
               onClick={() =>
-                session.edit((document) => addRun(document as JobDocument, { setUp, role, log: log.id }))
+                session.edit((document) =>
+                  addRun(document as JobDocument, { setUp, role: place, log: log.id }),
+                )
               }
             >
               {log.name} as {side}
@@ -57,7 +60,7 @@ export function SetPanel({ side, setUp, role, reports, spare, fastest }: SetPane
       )}
       {reports.length === 0 && <p className="soft">No log {side} yet.</p>}
       {reports.map((report) => (
-        <RunPanel key={report.run.id} report={report} fastest={fastest} dashed={role === 'before'} />
+        <RunPanel key={report.run.id} report={report} fastest={fastest} dashed={place === 'before'} />
       ))}
     </div>
   );

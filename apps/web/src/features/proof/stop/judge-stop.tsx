@@ -1,5 +1,5 @@
 import type { JobDocument, StopResult } from '@standstill/workshop';
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { useJobSession } from '../../../shared/job/job-context.ts';
 import { addJudgement, momentOf } from './judgement-edits.ts';
 
@@ -17,12 +17,17 @@ const reasons = {
 export function JudgeStop({ runId, stop }: JudgeStopProps) {
   const session = useJobSession();
   const id = useId();
+  const first = useRef<HTMLInputElement>(null);
   const [open, setOpen] = useState(false);
   const [reason, setReason] = useState('');
   const [by, setBy] = useState('');
   const [missing, setMissing] = useState(false);
   const verdict = stop.counted ? 'rejected' : 'restored';
   const title = stop.counted ? 'Leave this stop out' : 'Count this stop';
+
+  useEffect(() => {
+    if (open) first.current?.focus();
+  }, [open]);
 
   const judge = () => {
     if (reason.trim() === '') return setMissing(true);
@@ -56,7 +61,7 @@ export function JudgeStop({ runId, stop }: JudgeStopProps) {
           id={`${id}r`}
           value={reason}
           maxLength={500}
-          autoFocus
+          ref={first}
           autoComplete="off"
           aria-invalid={missing}
           aria-describedby={`${id}h`}

@@ -23,7 +23,9 @@ it('says noise, bias and tilt in plain words, with where the noise is known from
   expect(sensorWords(sensor({ bias: 0.2, tilt_rad: 0.0204 }), print)).toBe(
     'its readings scatter by 0.12 m/s² (as the log itself shows); it is off by 0.20 m/s², which is taken out; as if tilted by 1.2°.',
   );
-  expect(sensorWords(sensor({ noiseOrigin: 'assumed', bias: -0.3 }), print)).toMatch(/\(assumed\).*off by 0\.30/);
+  expect(sensorWords(sensor({ noiseOrigin: 'assumed', bias: -0.3 }), print)).toMatch(
+    /\(assumed\).*off by 0\.30/,
+  );
 });
 
 it('says of a wheel what it was multiplied by, unless that is nothing', () => {

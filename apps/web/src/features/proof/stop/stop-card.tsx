@@ -75,7 +75,11 @@ function StopFigures({ stop }: { readonly stop: StopResult }) {
         <Pair
           key={channel}
           name={channel}
-          text={end_C === null ? temperature.text(start_C) : `${temperature.text(start_C)} to ${temperature.text(end_C)}`}
+          text={
+            end_C === null
+              ? temperature.text(start_C)
+              : `${temperature.text(start_C)} to ${temperature.text(end_C)}`
+          }
         />
       ))}
       {stop.developedPressure_Pa !== null && (

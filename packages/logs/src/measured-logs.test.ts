@@ -201,7 +201,7 @@ describe.skipIf(!isHere)('measured logs', () => {
 
   test('the crawl: a wheel spins, and the speed in miles per hour follows it as its finder says', () => {
     const table = tableOf('can/mphlog', wheels(...front, ...rear));
-    const [apart] = table.issues.filter(({ code }) => code === 'wheels-apart');
+    const apart = table.issues.find(({ code }) => code === 'wheels-apart');
     expect(apart!.message).toContain('first at 2.8 s');
     const inMiles = tableOf('can/mphlog', described('toyota_prius_2010_pt.dbc'));
     const speed = inMiles.channels.find(({ name }) => name === 'SPEED.SPEED')!;
@@ -234,7 +234,7 @@ describe.skipIf(!isHere)('measured logs', () => {
   });
 
   test('speed and odometer of one log differ as its finder says', () => {
-    const [doubt] = tableOf('genivi/munich1').issues.filter(({ code }) => code === 'speed-against-odometer');
+    const doubt = tableOf('genivi/munich1').issues.find(({ code }) => code === 'speed-against-odometer');
     expect(doubt!.message).toContain('5.6 % more way');
     expect(doubt!.message).toContain('against 5486 m');
   });

@@ -20,15 +20,16 @@ export function decodeSignal({ bits, coding, factor, offset }: SignalDescription
   return Number.isFinite(value) ? value : NaN;
 }
 
-/** A negative number is counted from its complement, so that one of 64 bits stays exact near zero. */
+/** A negative number is counted from its complement, and halves of long ones apart, so that each is rounded once. */
 function integerOf(bits: Uint16Array, data: Uint8Array, isSigned: boolean): number {
-  const isNegative = isSigned && bitAt(bits[0]!, data) === 1;
-  let raw = 0;
-  for (let i = 0; i < bits.length; i += 1) {
-    const bit = bitAt(bits[i]!, data);
-    raw = raw * 2 + (isNegative ? 1 - bit : bit);
-  }
-  return isNegative ? -raw - 1 : raw;
+  const flip = isSigned ? bitAt(bits[0]!, data) : 0;
+  const middle = Math.max(0, bits.length - 32);
+  let high = 0;
+  for (let i = 0; i < middle; i += 1) high = high * 2 + (bitAt(bits[i]!, data) ^ flip);
+  let low = 0;
+  for (let i = middle; i < bits.length; i += 1) low = low * 2 + (bitAt(bits[i]!, data) ^ flip);
+  const raw = high * 2 ** 32 + (flip === 1 ? low + 1 : low);
+  return flip === 1 ? -raw : raw;
 }
 
 function floatOf(bits: Uint16Array, data: Uint8Array): number {

@@ -11,7 +11,7 @@ import type { MessageDescription } from './dbc/signal-description.ts';
 export function frameSignals({ name: message, signals }: MessageDescription): readonly SignalSource[] {
   return signals.map(({ name, unit, bits, range }) => ({
     name: `${message}.${name}`,
-    guessFrom: [name, `${message} ${name}`],
+    guessFrom: [name, `${message.replace(/speeds/gi, 'speed')} ${name}`],
     unit,
     unitOrigin: 'format',
     isSwitch: bits.length === 1,

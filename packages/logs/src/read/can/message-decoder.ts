@@ -8,9 +8,10 @@ import { decodeSignal } from './decode-signal.ts';
  * @returns gives the numbers of a frame in the order of the signals, NaN where a multiplexed one is not in it; the array is used again
  */
 export function messageDecoder({ signals }: MessageDescription): (data: Uint8Array) => Float64Array {
-  const values = new Float64Array(signals.length);
+  const values = new Float64Array(signals.length).fill(NaN);
   const order = inOrderOfSwitches(signals);
-  const switchOf = signals.map(({ presence }) => signals.findIndex(({ name }) => name === presence?.by));
+  const places = new Map(signals.map(({ name }, index) => [name, index]));
+  const switchOf = signals.map(({ presence }) => places.get(presence?.by ?? '') ?? -1);
   const raw = new Float64Array(signals.length);
   return (data) => {
     for (const index of order) {
@@ -28,15 +29,17 @@ function isPresent({ presence }: SignalDescription, value: number): boolean {
   return presence!.values.some(({ from, to }) => value > from - 0.5 && value < to + 0.5);
 }
 
-/** A switch before what depends on it. A circle of switches leaves its signals last, where none of them is ever there. */
+/** A switch before what depends on it. Signals of a switch that is not there are in no order and never decoded. */
 function inOrderOfSwitches(signals: readonly SignalDescription[]): readonly number[] {
   const order: number[] = [];
   const known = new Set<string>();
-  for (let round = 0; round <= signals.length; round += 1)
+  for (let before = -1; before < order.length;) {
+    before = order.length;
     signals.forEach(({ name, presence }, index) => {
       if (known.has(name) || (presence !== null && !known.has(presence.by))) return;
       known.add(name);
       order.push(index);
     });
+  }
   return order;
 }

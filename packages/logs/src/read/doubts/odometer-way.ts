@@ -1,4 +1,5 @@
 import type { ChannelTable } from '../../channels/channel-table.ts';
+import { drivenWay } from './driven-way.ts';
 
 /** The same stretches of a log, measured twice. */
 export interface OdometerWay {
@@ -10,14 +11,8 @@ export interface OdometerWay {
   readonly resolution: number;
 }
 
-/** s; over longer silence of the speed nothing is integrated. */
-const longestSilence = 2;
-
-/** Sums of the speed between two readings of the odometer. */
-interface Leg {
-  way: number;
-  isWhole: boolean;
-}
+/** Share of an odometer's steps that may go back, where it starts again from zero. */
+const mostFalls = 0.02;
 
 /**
  * The way that a log drove by its odometer and by its speed, over those stretches alone in which both are known.
@@ -32,36 +27,23 @@ export function odometerWay(
   distance: Float64Array,
   speed: Float64Array,
 ): OdometerWay | null {
+  const driven = drivenWay(table, speed);
   const sum = { odometer: 0, speed: 0, resolution: Infinity };
-  let [steps, falls, lastDistance, lastSpeed] = [0, 0, NaN, NaN];
-  let lastTime = NaN;
-  let leg: Leg = { way: 0, isWhole: false };
-  let segment = 0;
-  for (let row = 0; row < table.time.length; row += 1) {
-    if (table.segmentStarts[segment] === row) {
-      segment += 1;
-      [lastDistance, lastSpeed] = [NaN, NaN];
-      leg = { way: 0, isWhole: false };
-    }
-    const time = table.time[row]!;
-    if (!Number.isNaN(speed[row]!)) {
-      if (!Number.isNaN(lastSpeed)) {
-        leg.way += ((speed[row]! + lastSpeed) / 2) * (time - lastTime);
-        if (time - lastTime > longestSilence) leg.isWhole = false;
-      }
-      [lastSpeed, lastTime] = [speed[row]!, time];
-    }
+  let [steps, falls, last] = [0, 0, NaN];
+  let before: ReturnType<typeof driven.at> = null;
+  for (let row = 0; row < distance.length; row += 1) {
     if (Number.isNaN(distance[row]!)) continue;
-    const step = distance[row]! - lastDistance;
-    if (step !== 0 && !Number.isNaN(step)) steps += 1;
+    const here = driven.at(row);
+    const step = distance[row]! - last;
+    if (step > 0) steps += 1;
     if (step < 0) falls += 1;
-    if (leg.isWhole && step >= 0) {
+    if (here !== null && before !== null && here.stretch === before.stretch && step >= 0) {
       sum.odometer += step;
-      sum.speed += leg.way;
-      if (step > 0 && step < sum.resolution) sum.resolution = step;
+      sum.speed += here.way - before.way;
+      if (step > 0) sum.resolution = Math.min(sum.resolution, step);
     }
-    lastDistance = distance[row]!;
-    leg = { way: 0, isWhole: !Number.isNaN(lastSpeed) };
+    last = distance[row]!;
+    before = here;
   }
-  return steps === 0 || falls > steps * 0.02 ? null : sum;
+  return steps === 0 || falls > (steps + falls) * mostFalls ? null : sum;
 }

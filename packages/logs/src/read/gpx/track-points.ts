@@ -37,7 +37,7 @@ interface OpenPoint {
  */
 export function trackPoints(chunks: Iterable<string>): GpxContent {
   const points: TrackPoint[] = [];
-  const path: string[] = [];
+  let [depth, pointDepth] = [0, 0];
   let otherPoints = 0;
   let segment = -1;
   let open: OpenPoint | null = null;
@@ -50,30 +50,34 @@ export function trackPoints(chunks: Iterable<string>): GpxContent {
   });
   parser.on('opentag', ({ name, attributes }) => {
     const local = localName(name);
-    path.push(local);
+    depth += 1;
     text = '';
     if (local === 'trkseg') segment += 1;
     else if (local === 'wpt' || local === 'rtept') otherPoints += 1;
-    else if (local === 'trkpt')
+    else if (local === 'trkpt') {
+      pointDepth = depth;
       open = {
         latitude: within(numberField(attributes['lat'] ?? '', false), 90),
         longitude: within(numberField(attributes['lon'] ?? '', false), 180),
         texts: new Map(),
       };
+    }
   });
-  parser.on('text', (piece) => {
+  const addText = (piece: string): void => {
     if (open !== null && text.length < longestValue) text += piece;
-  });
+  };
+  parser.on('text', addText);
+  parser.on('cdata', addText);
   parser.on('closetag', ({ name }) => {
     const local = localName(name);
-    const depth = path.length - 1 - path.lastIndexOf('trkpt');
-    path.pop();
+    const below = depth - pointDepth;
+    depth -= 1;
     if (open === null || broken !== null) return;
     if (local === 'trkpt') {
       points.push(finishedPoint(open, Math.max(0, segment), parser.line));
       open = null;
     } else if (fields.has(local)) {
-      const key = depth === 1 ? local : `extended ${local}`;
+      const key = below === 1 ? local : `extended ${local}`;
       if (!open.texts.has(key)) open.texts.set(key, text.trim());
     }
     text = '';

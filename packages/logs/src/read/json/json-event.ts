@@ -9,6 +9,9 @@ export interface JsonEvent {
 /** s; larger numbers are taken as milliseconds since 1970 (as seconds they would be past the year 5000). */
 const millisecondsFrom = 1e11;
 
+/** A key that stands twice, as where a line lost its end and ran into the next, makes the value another signal's. */
+const keys = /"(name|value|timestamp)"\s*:/g;
+
 /**
  * Reads one line of a trace: an object with name, value and timestamp (s or ms since 1970).
  *
@@ -18,6 +21,7 @@ const millisecondsFrom = 1e11;
 export function jsonEvent(line: string): JsonEvent | 'other' | null {
   const read = parsed(line.replace(/,\s*$/, ''));
   if (read === undefined) return null;
+  if ((line.match(keys) ?? []).length > 3) return 'other';
   if (typeof read !== 'object' || read === null) return 'other';
   const { name, value, timestamp } = read as Readonly<Record<string, unknown>>;
   if (typeof name !== 'string' || typeof timestamp !== 'number' || !Number.isFinite(timestamp))

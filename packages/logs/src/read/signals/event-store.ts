@@ -83,9 +83,16 @@ export function eventStore(issues: IssueList): EventStore {
 }
 
 /** A group's moments, and for each the row that it came to; -1 for one at the very time of another. */
-interface PlacedGroup {
+interface PlacedEvents {
   readonly clock: Float64Array;
   readonly row: Int32Array;
+}
+
+/** A group while its stretches are placed one after the other. */
+interface PlacedGroup extends PlacedEvents {
+  readonly starts: EventGroup['starts'];
+  /** Index of the next stretch. */
+  next: number;
 }
 
 function finished(
@@ -95,17 +102,19 @@ function finished(
 ): FinishedEvents {
   const placed = new Map<number, PlacedGroup>();
   for (const group of chosen) {
-    const clock = groups[group]!.clock.finish();
-    placed.set(group, { clock, row: new Int32Array(clock.length).fill(-1) });
+    const { clock: kept, starts } = groups[group]!;
+    const clock = kept.finish();
+    placed.set(group, { clock, row: new Int32Array(clock.length).fill(-1), starts, next: 0 });
   }
   const base = timeBase(null);
   let rows = 0;
-  const stretches = new Set(chosen.flatMap((group) => groups[group]!.starts.map(({ stretch }) => stretch)));
+  const stretches = new Set(
+    [...placed.values()].flatMap(({ starts }) => starts.map(({ stretch }) => stretch)),
+  );
   for (const stretch of [...stretches].sort((a, b) => a - b)) {
-    const parts = chosen.flatMap((group) => {
-      const slice = sliceOf(groups[group]!, placed.get(group)!, stretch);
-      return slice === null ? [] : [slice];
-    });
+    const parts = [...placed.values()]
+      .map((group) => nextEvents(group, stretch))
+      .filter((part) => part !== null);
     const clocks = unique(parts.map(({ clock }) => clock)).filter((clock) => base.offer(clock));
     for (const part of parts) place(part, clocks, rows, issues);
     rows += clocks.length;
@@ -123,10 +132,13 @@ function finished(
   };
 }
 
-function sliceOf({ starts }: EventGroup, { clock, row }: PlacedGroup, stretch: number): PlacedGroup | null {
-  const at = starts.findIndex((start) => start.stretch === stretch);
-  if (at < 0) return null;
-  const [first, end] = [starts[at]!.first, starts[at + 1]?.first ?? clock.length];
+/** The events of a group in a stretch; stretches are asked for in order. */
+function nextEvents(group: PlacedGroup, stretch: number): PlacedEvents | null {
+  const { starts, next, clock, row } = group;
+  const start = starts[next];
+  if (start?.stretch !== stretch) return null;
+  const [first, end] = [start.first, starts[next + 1]?.first ?? clock.length];
+  group.next += 1;
   return { clock: clock.subarray(first, end), row: row.subarray(first, end) };
 }
 
@@ -142,7 +154,12 @@ function unique(parts: readonly Float64Array[]): Float64Array {
   return all.filter((clock, index) => index === 0 || clock !== all[index - 1]);
 }
 
-function place({ clock, row }: PlacedGroup, clocks: Float64Array, firstRow: number, issues: IssueList): void {
+function place(
+  { clock, row }: PlacedEvents,
+  clocks: Float64Array,
+  firstRow: number,
+  issues: IssueList,
+): void {
   const order = sortedOrder(clock);
   let at = 0;
   let taken = -1;

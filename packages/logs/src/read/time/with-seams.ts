@@ -9,9 +9,10 @@ import type { FinishedTime } from './time-base.ts';
  */
 export function withSeams(finished: FinishedTime, rows: readonly number[]): FinishedTime {
   const starts = [...new Set([...finished.segmentStarts, ...rows])].sort((a, b) => a - b);
+  let segment = 0;
   const offsets = starts.map((row) => {
-    const after = finished.segmentStarts.findIndex((start) => start > row);
-    return finished.offsets[(after < 0 ? finished.offsets.length : after) - 1]!;
+    while ((finished.segmentStarts[segment + 1] ?? Infinity) <= row) segment += 1;
+    return finished.offsets[segment]!;
   });
   return { time: finished.time, segmentStarts: starts, offsets };
 }

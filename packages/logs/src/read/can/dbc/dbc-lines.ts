@@ -10,7 +10,7 @@ export interface DbcLine {
  * statements.
  *
  * @param text - the file
- * @returns the lines in order, blanks at both ends taken off, empty ones left out
+ * @returns the lines in order, with single blanks and none at the ends, empty ones left out
  */
 export function* dbcLines(text: string): Generator<DbcLine> {
   let isQuoted = false;
@@ -22,7 +22,7 @@ export function* dbcLines(text: string): Generator<DbcLine> {
       if (line[i] === '\\' && isQuoted) i += 1;
       else if (line[i] === '"') isQuoted = !isQuoted;
     }
-    const trimmed = line.trim();
+    const trimmed = line.trim().replace(/\s+/g, ' ');
     if (!wasQuoted && trimmed !== '') yield { text: trimmed, number };
   }
 }

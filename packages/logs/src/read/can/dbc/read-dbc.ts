@@ -10,7 +10,7 @@ export type DbcOutcome =
 
 const messageShape = /^BO_\s+(\d+)\s+(\w+)\s*:\s*(\d+)\b/;
 const floatShape = /^SIG_VALTYPE_\s+(\d+)\s+(\w+)\s*:?\s*([0-3])\s*;/;
-const multiplexShape = /^SG_MUL_VAL_\s+(\d+)\s+(\w+)\s+(\w+)\s+((?:\d+\s*-\s*\d+\s*,?\s*)+);/;
+const multiplexShape = /^SG_MUL_VAL_\s+(\d+)\s+(\w+)\s+(\w+)\s+(\d[\d\s,-]*);/;
 /** A message of this name holds signals that are in no frame. */
 const orphanage = 'VECTOR__INDEPENDENT_SIG_MSG';
 const longestFrame = 64;

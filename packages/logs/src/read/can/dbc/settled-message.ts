@@ -29,56 +29,51 @@ export function settledMessage(
   issues: IssueList,
 ): MessageDescription {
   const { id, name, length } = message;
-  const signals: SignalDescription[] = [];
+  const signals = new Map<string, SignalDescription>();
+  const switches = new Set(message.signals.filter((signal) => signal.isSwitch).map((signal) => signal.name));
   for (const signal of message.signals) {
-    const presence = presenceOf(message, signal);
-    const trouble = troubleOf(message, signal, signals, presence);
+    const presence = presenceOf(message, signal, switches);
+    const trouble = signals.has(signal.name) ? 'twice' : troubleOf(message, signal, presence, switches);
     if (trouble !== null) {
       const sentence = `${fileName} describes signal '${name}.${signal.name}' ${trouble}; it is left out.`;
       issues.add('signal-impossible', signal.line, () => sentence, `${name}.${signal.name}`);
       continue;
     }
-    const isFloat = message.floats.has(signal.name);
     const { bits, factor, offset, range, unit, isSwitch } = signal;
-    const coding = isFloat ? ('float' as const) : signal.coding;
-    signals.push({
-      name: signal.name,
-      bits,
-      coding,
-      factor,
-      offset,
-      range,
-      unit,
-      isSwitch,
-      presence: presence ?? null,
-    });
+    const coding = message.floats.has(signal.name) ? ('float' as const) : signal.coding;
+    const described = { bits, coding, factor, offset, range, unit, isSwitch, presence: presence ?? null };
+    signals.set(signal.name, { name: signal.name, ...described });
   }
-  return { id, name, length, signals };
+  return { id, name, length, signals: [...signals.values()] };
 }
 
-function presenceOf({ signals, multiplexed }: OpenMessage, signal: SignalLine): Presence | null | undefined {
+/** When a signal is there: null for always, undefined where the file does not say by which switch. */
+function presenceOf(
+  { multiplexed }: OpenMessage,
+  signal: SignalLine,
+  switches: ReadonlySet<string>,
+): Presence | null | undefined {
   const stated = multiplexed.get(signal.name);
   if (stated !== undefined) return stated;
   if (signal.multiplexedBy === null) return null;
-  const switches = signals.filter(({ isSwitch, name }) => isSwitch && name !== signal.name);
-  const [only] = switches;
-  if (only === undefined || switches.length > 1) return undefined;
-  return { by: only.name, values: [{ from: signal.multiplexedBy, to: signal.multiplexedBy }] };
+  const others = [...switches].slice(0, 3).filter((name) => name !== signal.name);
+  const [only] = others;
+  if (only === undefined || others.length > 1) return undefined;
+  return { by: only, values: [{ from: signal.multiplexedBy, to: signal.multiplexedBy }] };
 }
 
 function troubleOf(
-  { length, floats, signals }: OpenMessage,
+  { length, floats }: OpenMessage,
   signal: SignalLine,
-  before: readonly SignalDescription[],
   presence: Presence | null | undefined,
+  switches: ReadonlySet<string>,
 ): string | null {
   if (signal.bits.some((bit) => bit >= length * 8)) return `outside its ${length} bytes`;
-  if (before.some(({ name }) => name === signal.name)) return 'twice';
   const size = signal.bits.length;
   if (floats.has(signal.name) && size !== 32 && size !== 64)
     return `as a float of ${size} bits, not 32 or 64`;
   if (presence === undefined) return 'as multiplexed and not by which switch';
-  if (presence !== null && !signals.some(({ name, isSwitch }) => name === presence.by && isSwitch))
+  if (presence !== null && !switches.has(presence.by))
     return `as multiplexed by '${presence.by}', which is no switch of its frame`;
   return null;
 }

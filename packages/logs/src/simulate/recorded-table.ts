@@ -8,11 +8,19 @@ import type { RecordedTrace } from './sensor-model.ts';
  * @param name - what to call it
  * @returns the table, one segment, no clock
  */
-export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name: string): ChannelTable {
-  const speeds = channel('speed', 'speed', speed);
+export function recordedTable(recorded: RecordedTrace, name: string): ChannelTable {
+  const { time, speed, brakeApplied, acceleration, wheelSpeeds, position } = recorded;
+  const channels = [
+    channel('speed', 'speed', speed),
+    brakeApplied && channel('brake', 'brake-switch', brakeApplied),
+    acceleration && channel('acceleration', 'acceleration-forward', acceleration),
+    ...(wheelSpeeds ?? []).map((values, index) => channel(`wheel ${index + 1}`, 'wheel-speed', values)),
+    position && channel('latitude', 'latitude', position.latitude),
+    position && channel('longitude', 'longitude', position.longitude),
+  ];
   return {
     time,
-    channels: brakeApplied === null ? [speeds] : [speeds, channel('brake', 'brake-switch', brakeApplied)],
+    channels: channels.filter((one) => one !== undefined && one !== null),
     segmentStarts: [0],
     epoch: null,
     headings: null,
@@ -21,7 +29,21 @@ export function recordedTable({ time, speed, brakeApplied }: RecordedTrace, name
   };
 }
 
+const units: Partial<Record<Channel['quantity'], string>> = {
+  speed: 'm/s',
+  'wheel-speed': 'm/s',
+  'acceleration-forward': 'm/s²',
+  latitude: 'rad',
+  longitude: 'rad',
+};
+
 function channel(name: string, quantity: Channel['quantity'], values: Float64Array): Channel {
-  const unitAsRead = quantity === 'speed' ? 'm/s' : '';
-  return { name, quantity, unitAsRead, unitOrigin: 'format', chosenBy: 'format', values };
+  return {
+    name,
+    quantity,
+    unitAsRead: units[quantity] ?? '',
+    unitOrigin: 'format',
+    chosenBy: 'format',
+    values,
+  };
 }

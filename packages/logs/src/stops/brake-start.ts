@@ -4,7 +4,10 @@ import type { FoundStop } from './found-stop.ts';
 /** The moment that a log's own brake signal gives for the first application. */
 export interface BrakeStart {
   readonly by: Exclude<FoundStop['startBy'], 'deceleration-onset'>;
-  /** s, halfway between the last sample without and the first with the brake applied. */
+  /**
+   * s, halfway between the last sample without and the first with the brake applied; where these lie far apart, where
+   * between them it goes best with the onset of the deceleration.
+   */
   readonly time: number;
   /** s, from the time between these samples. */
   readonly standardError: number;
@@ -20,8 +23,20 @@ const signals = [
 
 /** s, how long before and after the deceleration begins a brake signal may come on and still belong to it. */
 const reach = { before: 2, after: 0.5 };
+/** s; samples of a brake signal further apart leave its moment too open. */
+const farApart = 0.15;
+/** s, from the brake signal to the first deceleration: play of the pads, the fluid, the booster. Common practice. */
+const deadTime = { value: 0.12, spread: 0.15 };
 /** A level counts as applied above this share of its range in the whole log. Common practice. */
 const appliedShare = 0.05;
+
+interface Moment {
+  readonly time: number;
+  readonly standardError: number;
+}
+
+/** s, where a deceleration begins, and one standard error. */
+export type Onset = Moment;
 
 /** A recorded brake signal and the level above which the brake counts as applied. */
 export interface BrakeSignal {
@@ -48,15 +63,18 @@ export function brakeSignals(table: ChannelTable): readonly BrakeSignal[] {
  * Looks for the first application of the brake by a recorded signal: the last time that it comes on near the onset of
  * the deceleration.
  *
+ * Assumes: where samples are more than 0.15 s apart, that the deceleration begins 0.12 ± 0.15 s after the signal.
+ *
  * @param table - the log
  * @param brakes - its brake signals
- * @param onset - s, where the deceleration begins
+ * @param onset - s, where the deceleration begins, with its standard error
  * @returns the moment; null where no signal came on near it
+ * Source: [common-practice]
  */
 export function brakeStart(
   table: ChannelTable,
   brakes: readonly BrakeSignal[],
-  onset: number,
+  onset: Onset,
 ): BrakeStart | null {
   for (const signal of brakes) {
     const found = comingOn(table, signal, onset);
@@ -68,22 +86,37 @@ export function brakeStart(
 function comingOn(
   { time, segmentStarts }: ChannelTable,
   { values, threshold }: BrakeSignal,
-  onset: number,
-): { time: number; standardError: number } | null {
-  let found: { time: number; standardError: number } | null = null;
+  onset: Onset,
+): Moment | null {
+  let found: Moment | null = null;
   let last = -1;
-  for (let row = firstRow(time, onset - reach.before); row < time.length; row += 1) {
-    if (time[row]! > onset + reach.after) break;
+  for (let row = firstRow(time, onset.time - reach.before); row < time.length; row += 1) {
+    if ((last < 0 ? time[row]! : time[last]!) > onset.time + reach.after) break;
     if (Number.isNaN(values[row])) continue;
     if (segmentStarts.includes(row)) last = -1;
     const isOn = values[row]! > threshold;
-    if (isOn && last >= 0 && !(values[last]! > threshold)) {
-      const gap = time[row]! - time[last]!;
-      found = { time: time[row]! - gap / 2, standardError: gap / Math.sqrt(12) };
-    } else if (!isOn) found = null;
+    if (isOn && last >= 0 && !(values[last]! > threshold)) found = between(time[last]!, time[row]!, onset);
+    else if (!isOn && time[row]! <= onset.time + reach.after) found = null;
     last = row;
   }
   return found;
+}
+
+/** Somewhere between two samples; where they lie far apart, weighed by how it goes with the onset. */
+function between(from: number, to: number, onset: Onset): Moment {
+  const gap = to - from;
+  if (gap <= farApart) return { time: to - gap / 2, standardError: gap / Math.sqrt(12) };
+  const spread = Math.hypot(deadTime.spread, onset.standardError);
+  let [weights, mean, square] = [0, 0, 0];
+  for (let i = 0; i < 60; i += 1) {
+    const at = from + (gap * (i + 0.5)) / 60;
+    const weight = Math.exp(-(((onset.time - deadTime.value - at) / spread) ** 2) / 2) + 1e-12;
+    weights += weight;
+    mean += weight * (at - from);
+    square += weight * (at - from) ** 2;
+  }
+  mean /= weights;
+  return { time: from + mean, standardError: Math.sqrt(Math.max(0, square / weights - mean * mean)) };
 }
 
 function appliedAbove(values: Float64Array): number {

@@ -9,21 +9,15 @@ import type { SpeedRun } from './speed-run.ts';
  *
  * @param table - the log
  * @param quantity - of which channel; the first that has values there
- * @param stop - s and m/s from the start to rest; the first speed is the entry speed
- * @param latency - s, how late the speed is against the other channels
+ * @param stop - s on the log's base and m/s, from the start to rest; the first speed is the entry speed
  * @returns mean in the channel's unit; null where it is not recorded there
  * Source: [un-r13]
  */
-export function developedMean(
-  table: ChannelTable,
-  quantity: ChannelQuantity,
-  stop: SpeedRun,
-  latency: number,
-): number | null {
+export function developedMean(table: ChannelTable, quantity: ChannelQuantity, stop: SpeedRun): number | null {
   const begin = downwardCrossing(stop, 0.8 * stop.speed[0]!);
   const end = downwardCrossing(stop, 0.1 * stop.speed[0]!);
   if (begin === null || end === null) return null;
-  const rows = rowsBetween(table, begin.time - latency, end.time - latency);
+  const rows = rowsBetween(table, begin.time, end.time);
   for (const channel of table.channels) {
     if (channel.quantity !== quantity) continue;
     const there = channel.values.subarray(rows.first, rows.end).filter((value) => !Number.isNaN(value));

@@ -1,5 +1,5 @@
 import { requireRange } from '@standstill/numerics';
-import type { FilledOptions, FindOptions, TemperatureWindow } from './find-options.ts';
+import type { FilledOptions, FindOptions, SensorNoise, TemperatureWindow } from './find-options.ts';
 
 /**
  * Fills in what a person left out. Common practice: 25 km/h and 3 m/s² tell a brake test from parking and traffic;
@@ -17,6 +17,7 @@ export function fillOptions(options: FindOptions): FilledOptions {
   requireRange('speed latency', speedLatency.value, 's', -2, 2);
   requireRange('standard error of the speed latency', speedLatency.standardError, 's', 0, 2);
   return {
+    sensorNoise: noiseOf(options.sensorNoise ?? {}),
     startTemperature: windowOf(options.startTemperature ?? null),
     nominalSpeed,
     speedLatency,
@@ -46,4 +47,12 @@ function windowOf(window: TemperatureWindow | null): TemperatureWindow | null {
   if (window === null) return null;
   const low = requireRange('lowest start temperature', window.low, '°C', -80, 1500);
   return { low, high: requireRange('highest start temperature', window.high, '°C', low, 1500) };
+}
+
+function noiseOf(noise: SensorNoise): SensorNoise {
+  if (noise.speed !== undefined) requireRange('noise of the speed', noise.speed, 'm/s', 1e-4, 10);
+  if (noise.acceleration !== undefined)
+    requireRange('noise of the accelerometer', noise.acceleration, 'm/s²', 1e-4, 50);
+  if (noise.position !== undefined) requireRange('noise of the position', noise.position, 'm', 1e-3, 100);
+  return noise;
 }

@@ -6,6 +6,16 @@ export interface TemperatureWindow {
   readonly high: number;
 }
 
+/** One standard deviation of a sensor's errors, as its maker states it or a person measured it. */
+export interface SensorNoise {
+  /** m/s. */
+  readonly speed?: number;
+  /** m/s². */
+  readonly acceleration?: number;
+  /** m. */
+  readonly position?: number;
+}
+
 /** What a person may say about how stops are to be found and judged; every field may be left out. */
 export interface FindOptions {
   /** m/s, the speed that stops are meant from; distances are corrected to it and the speed gate stands at it. */
@@ -24,6 +34,8 @@ export interface FindOptions {
   readonly startBy?: 'any' | 'deceleration-onset';
   /** °C, between which the brakes are to be when a stop begins; a stop outside is left out. Not judged where absent. */
   readonly startTemperature?: TemperatureWindow;
+  /** Noise of the sensors where it is known; estimated from the log where absent. */
+  readonly sensorNoise?: SensorNoise;
   /** Name of the speed channel to use; the one with the most real samples where absent. */
   readonly speedChannel?: string;
   /** Units of the sentences; metric where absent. */
@@ -40,6 +52,7 @@ export interface FilledOptions {
   readonly speedLatency: { readonly value: number; readonly standardError: number };
   readonly startBy: 'any' | 'deceleration-onset';
   readonly startTemperature: TemperatureWindow | null;
+  readonly sensorNoise: SensorNoise;
   readonly speedChannel: string | null;
   readonly units: UnitSystem;
 }

@@ -1,4 +1,5 @@
 import type { ChannelTable } from '../channels/channel-table.ts';
+import { logSensors } from '../smooth/log-sensors.ts';
 import { brakeSignals } from './brake-start.ts';
 import { fillOptions } from './fill-options.ts';
 import type { FindOptions } from './find-options.ts';
@@ -35,13 +36,15 @@ export interface StopSearch {
 export function searchStops(table: ChannelTable, options: FindOptions = {}): StopSearch {
   const filled = fillOptions(options);
   const track = speedTrack(table, filled.speedChannel);
+  if (track === null) return { stops: [], rejected: [], sensors: [] };
+  const sensors = logSensors(table, track, filled);
   const brakes = filled.startBy === 'any' ? brakeSignals(table) : [];
   const stops: FoundStop[] = [];
   const rejected: RejectedStop[] = [];
-  for (const run of track?.runs ?? []) {
-    for (const rest of restMoments(run, track!.resolution)) {
+  for (const run of track.runs) {
+    for (const rest of restMoments(run, track.resolution)) {
       const found = measureStop(
-        { table, track: track!, run, brakes, options: filled },
+        { table, track, run, brakes, sensors, options: filled },
         rest,
         stops.length + 1,
       );
@@ -50,7 +53,7 @@ export function searchStops(table: ChannelTable, options: FindOptions = {}): Sto
       else rejected.push(found);
     }
   }
-  return { stops, rejected, sensors: [] };
+  return { stops, rejected, sensors: sensors.used };
 }
 
 /**

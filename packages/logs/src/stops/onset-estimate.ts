@@ -7,8 +7,10 @@ import type { SpeedRun } from './speed-run.ts';
 
 /** When braking began, with what is known of it. */
 export interface OnsetEstimate extends OnsetStart {
-  /** s, from the onset until the deceleration is full. */
-  readonly ramp: number;
+  /** s, standard error of `time`. */
+  readonly standardError: number;
+  /** s, from the onset until nine tenths of the deceleration are reached. */
+  readonly nearlyFull: number;
 }
 
 /** s; ramps that are tried. A foot and a booster build up in 0.1 to 0.6 s; a soft stop takes longer. Common practice. */
@@ -18,7 +20,7 @@ const longestRamp = 2;
  * s; a real build-up is no perfect ramp, and a receiver's filter rounds its beginning: by so much the fitted onset may
  * miss the true one however dense the samples. Common practice.
  */
-const roundedBy = 0.03;
+const roundedBy = 0.025;
 
 /**
  * Estimates the onset of deceleration by back-extrapolation: a straight approach and a ramp to steady deceleration are
@@ -56,8 +58,8 @@ export function estimateOnset(
     step + interval / 2,
     shortestRamp,
     longestRamp,
-    40,
-    12,
+    30,
+    9,
   );
   const judged = judgedFits(coarse.map(fit), times, speeds, floor);
   const finer = finerGrid(judged);
@@ -83,7 +85,12 @@ function stepTime(run: SpeedRun, rough: RoughOnset, rest: RestMoment, interval: 
   return run.time[index]! + window / 2;
 }
 
-/** Starts evenly, ramps evenly in proportion. */
+/** How a deceleration may grow: steeply first, evenly, softly first. */
+const powers = [0.5, 1, 1.5] as const;
+/** A priori weights of these; a straight ramp is likeliest, a soft beginning rare. Common practice. */
+const likelihoods = { 0.5: 1, 1: 2, 1.5: 0.25 } as const;
+
+/** Starts evenly, ramps evenly in proportion, for each way to grow. */
 function gridOf(
   from: number,
   to: number,
@@ -93,10 +100,13 @@ function gridOf(
   ramps: number,
 ): OnsetShape[] {
   const ratio = (longest / shortest) ** (1 / (ramps - 1));
-  return Array.from({ length: starts * ramps }, (_, i) => ({
-    start: from + ((to - from) * (i % starts)) / (starts - 1),
-    ramp: shortest * ratio ** Math.floor(i / starts),
-  }));
+  return powers.flatMap((power) =>
+    Array.from({ length: starts * ramps }, (_, i) => ({
+      start: from + ((to - from) * (i % starts)) / (starts - 1),
+      ramp: shortest * ratio ** Math.floor(i / starts),
+      power,
+    })),
+  );
 }
 
 /** A grid over what the coarse one left likely: four standard deviations and a step of the coarse grid either way. */
@@ -108,7 +118,7 @@ function finerGrid({ fits, mean }: JudgedFits): OnsetShape[] {
   const factor = Math.exp(4 * Math.sqrt(mean((fit) => (Math.log(fit.shape.ramp) - logRamp) ** 2)) + 0.3);
   const ramp = Math.exp(logRamp);
   const [shortest, longest] = [Math.max(shortestRamp, ramp / factor), Math.min(longestRamp, ramp * factor)];
-  return gridOf(start - reach, start + reach, shortest, longest, 40, 14);
+  return gridOf(start - reach, start + reach, shortest, longest, 30, 9);
 }
 
 /** Fits with the weight that each has by its likelihood. */
@@ -132,7 +142,7 @@ function judgedFits(
   const correlation = errorCorrelation(best, times, speeds);
   const scale = 2 * noise * noise * correlation;
   const weights = fits.map((fit) =>
-    fit.deceleration > 0 ? Math.exp((best.misfit - fit.misfit) / scale) : 0,
+    fit.deceleration > 0 ? likelihoods[fit.shape.power] * Math.exp((best.misfit - fit.misfit) / scale) : 0,
   );
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const mean = (of: (fit: OnsetFit) => number): number =>
@@ -156,21 +166,37 @@ function described(
     return { entrySpeed, distance, standardError: Math.sqrt(variance) };
   };
   const time = mean((fit) => fit.shape.start);
-  return { time, ramp: mean((fit) => fit.shape.ramp), joins, noise, correlation, from };
+  const spread = mean((fit) => (fit.shape.start - time) ** 2);
+  return {
+    time,
+    standardError: Math.hypot(Math.sqrt(spread), roundedBy),
+    nearlyFull: mean(({ shape }) => shape.ramp * 0.9 ** (1 / shape.power)),
+    joins,
+    noise,
+    correlation,
+    from,
+  };
 }
 
-/** (1 + ρ)/(1 - ρ) of neighboring residuals, between 1 and 20. */
+/** s; over longer times errors of a speed no longer hang together, and what is left over is the stop itself. */
+const longestTogether = 0.5;
+
+/**
+ * By how much the errors of neighbors hang together: 1 + 2 Σ ρk, up to the first lag whose correlation is lost; at most
+ * what half a second of samples makes.
+ */
 function errorCorrelation(fit: OnsetFit, times: Float64Array, speeds: Float64Array): number {
-  let products = 0;
-  let squares = 0;
-  let last = 0;
-  for (let i = 0; i < times.length; i += 1) {
-    const residual = speeds[i]! - fittedSpeed(fit, times[i]!);
-    if (i > 0) products += residual * last;
-    squares += residual * residual;
-    last = residual;
+  const count = times.length;
+  const residuals = speeds.map((speed, i) => speed - fittedSpeed(fit, times[i]!));
+  const squares = residuals.reduce((sum, value) => sum + value * value, 0);
+  if (count < 8 || squares === 0) return 1;
+  const lags = Math.min(count / 3, (longestTogether * (count - 1)) / (times[count - 1]! - times[0]!));
+  let factor = 1;
+  for (let lag = 1; lag <= lags; lag += 1) {
+    let products = 0;
+    for (let i = lag; i < count; i += 1) products += residuals[i]! * residuals[i - lag]!;
+    if (products < 0.05 * squares) break;
+    factor += (2 * products) / squares;
   }
-  if (times.length < 8 || squares === 0) return 1;
-  const rho = Math.min(0.9, Math.max(0, products / squares));
-  return (1 + rho) / (1 - rho);
+  return Math.min(factor, Math.max(1, lags));
 }

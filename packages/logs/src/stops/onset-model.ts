@@ -4,9 +4,11 @@ export interface OnsetShape {
   readonly start: number;
   /** s, tr, until it is full. */
   readonly ramp: number;
+  /** p, how it grows: with the time to this power. 1 is a straight ramp, less begins steeply, more begins softly. */
+  readonly power: 0.5 | 1 | 1.5;
 }
 
-/** Straight approach, ramp, steady deceleration: v = c0 + c1 τ - a r(τ), τ = t - t0. */
+/** Straight approach, build-up, steady deceleration: v = c0 + c1 τ - a r(τ), τ = t - t0. */
 export interface OnsetFit {
   readonly shape: OnsetShape;
   /** m/s at t0. */
@@ -23,15 +25,16 @@ export interface OnsetFit {
 const approachSpread = 0.5;
 
 /**
- * Prepares samples around an onset for fits of a straight approach and a ramp to steady deceleration, by linear least
- * squares for given t0 and tr. Sums over the straight parts are made once, so that a fit only walks over its ramp.
+ * Prepares samples around an onset for fits of a straight approach and a build-up to steady deceleration, by linear
+ * least squares for given t0, tr and p. Sums over the straight parts are made once, so that a fit only walks over its
+ * build-up.
  *
- * Equation: v = c0 + c1 τ - a r(τ); r = 0 before t0, τ²/(2 tr) on the ramp, τ - tr/2 after it
+ * Equation: v = c0 + c1 τ - a r(τ); r = 0 before t0, τ (τ/tr)^p/(p + 1) in the build-up, τ - tr p/(p + 1) after it
  *
  * @param time - s, ascending
  * @param speed - m/s
  * @param noise - m/s, standard deviation of a sample, to weigh the prior on the approach
- * @returns takes t0 and tr, gives the fit
+ * @returns takes t0, tr and p, gives the fit
  */
 export function onsetFitter(
   time: Float64Array,
@@ -44,7 +47,7 @@ export function onsetFitter(
   const prior = (noise / approachSpread) ** 2;
   return (shape) => {
     const start = shape.start - zero;
-    const lost = lostSums(sums, start, shape.ramp);
+    const lost = lostSums(sums, start, shape);
     const all = {
       n: count,
       t: t[0]! - count * start,
@@ -101,7 +104,7 @@ function suffixSums(time: Float64Array, speed: Float64Array): SuffixSums {
 function lostSums(
   { times, speeds, t, tt, v, vt }: SuffixSums,
   start: number,
-  ramp: number,
+  { ramp, power }: OnsetShape,
 ): { r: number; tr: number; rr: number; vr: number } {
   const count = times.length;
   let i = firstAfter(times, start);
@@ -111,13 +114,13 @@ function lostSums(
   let vr = 0;
   for (; i < count && times[i]! - start < ramp; i += 1) {
     const tau = times[i]! - start;
-    const lost = (tau * tau) / (2 * ramp);
+    const lost = lostInBuildUp(tau, ramp, power);
     r += lost;
     tr += tau * lost;
     rr += lost * lost;
     vr += speeds[i]! * lost;
   }
-  const [n, shift] = [count - i, start + ramp / 2];
+  const [n, shift] = [count - i, start + (ramp * power) / (power + 1)];
   r += t[i]! - n * shift;
   tr += tt[i]! - (start + shift) * t[i]! + n * start * shift;
   rr += tt[i]! - 2 * shift * t[i]! + n * shift * shift;
@@ -140,7 +143,7 @@ function firstAfter(times: Float64Array, moment: number): number {
 /** m/s of a fit at a time in s. */
 export function fittedSpeed({ shape, entrySpeed, approach, deceleration }: OnsetFit, time: number): number {
   const tau = time - shape.start;
-  return entrySpeed + approach * tau - deceleration * lostPart(tau, shape.ramp);
+  return entrySpeed + approach * tau - deceleration * lostPart(tau, shape);
 }
 
 /** m that a fit covers between two times in s. */
@@ -150,7 +153,7 @@ export function fittedDistance(fit: OnsetFit, from: number, to: number): number 
 
 function coveredUntil({ shape, entrySpeed, approach, deceleration }: OnsetFit, time: number): number {
   const tau = time - shape.start;
-  return entrySpeed * tau + (approach * tau * tau) / 2 - deceleration * lostDistance(tau, shape.ramp);
+  return entrySpeed * tau + (approach * tau * tau) / 2 - deceleration * lostDistance(tau, shape);
 }
 
 interface NormalSums {
@@ -183,15 +186,23 @@ function solved({ n, t, r, tt, tr, rr, v, vt, vr }: NormalSums): readonly [numbe
 }
 
 /** s, r(τ): speed lost for 1 m/s² of full deceleration. */
-function lostPart(tau: number, ramp: number): number {
+function lostPart(tau: number, { ramp, power }: OnsetShape): number {
   if (tau <= 0) return 0;
-  return tau < ramp ? (tau * tau) / (2 * ramp) : tau - ramp / 2;
+  return tau < ramp ? lostInBuildUp(tau, ramp, power) : tau - (ramp * power) / (power + 1);
+}
+
+/** s, r(τ) while the deceleration grows; powers by hand, as this is the innermost of the search. */
+function lostInBuildUp(tau: number, ramp: number, power: OnsetShape['power']): number {
+  const share = tau / ramp;
+  if (power === 1) return (tau * share) / 2;
+  const root = Math.sqrt(share);
+  return (tau * (power === 1.5 ? share * root : root)) / (power + 1);
 }
 
 /** s², integral of r from 0: distance lost for 1 m/s² of full deceleration. */
-function lostDistance(tau: number, ramp: number): number {
+function lostDistance(tau: number, { ramp, power }: OnsetShape): number {
   if (tau <= 0) return 0;
-  if (tau < ramp) return tau ** 3 / (6 * ramp);
+  if (tau < ramp) return (lostInBuildUp(tau, ramp, power) * tau) / (power + 2);
   const after = tau - ramp;
-  return (ramp * ramp) / 6 + (after * after) / 2 + (after * ramp) / 2;
+  return (ramp * ramp) / ((power + 1) * (power + 2)) + (after * after) / 2 + (after * ramp) / (power + 1);
 }

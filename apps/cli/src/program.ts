@@ -3,8 +3,11 @@ import type { BalanceJobOptions } from './commands/balance-job.ts';
 import type { CheckOptions } from './commands/check-jobs.ts';
 import type { CompareLogsOptions } from './commands/compare-logs.ts';
 import type { FindStopsOptions } from './commands/find-stops.ts';
+import type { ExplainJobOptions } from './commands/explain-job.ts';
+import type { FadeOfLogsOptions } from './commands/fade-of-logs.ts';
 import type { HeatOfJobOptions } from './commands/heat-of-job.ts';
 import type { LimitJobOptions } from './commands/limit-job.ts';
+import type { ListChannelsOptions } from './commands/list-channels.ts';
 import type { NewJobOptions } from './commands/new-job.ts';
 import type { PredictJobOptions } from './commands/predict-job.ts';
 import type { PedalOfJobOptions } from './commands/pedal-of-job.ts';
@@ -190,32 +193,89 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
       end(await (await import('./commands/balance-job.ts')).balanceJob(job, options, terminal)),
     );
 
-  withLogOptions(program.command('stops <logs...>'))
-    .description('find the stops in logs (CSV, NMEA 0183)')
-    .addOption(units())
-    .addOption(json())
-    .addHelpText('after', example('standstill stops before.csv --speed "60 mph"'))
+  withLogOptions(program.command('channels <logs...>'))
+    .description('say what every column of a log was taken for, by whom, and what was skipped')
+    .option('--save <file>', 'remember what --column says, by the headings of the log, in a file of its own')
+    .option('--force', 'change the file of --save where it is already there')
+    .addHelpText(
+      'after',
+      example(
+        'standstill channels before.csv',
+        'standstill channels before.csv --column "brake-pressure=Brk P [bar]" --save columns.yaml',
+        'standstill channels car.log --signals car.dbc',
+      ),
+    )
+    .action(async (logs: string[], options: ListChannelsOptions) =>
+      end(await (await import('./commands/list-channels.ts')).listChannels(logs, options, terminal)),
+    );
+
+  withPicture(withLogOptions(program.command('stops <logs...>')))
+    .description('find the stops in logs: CSV, NMEA 0183, GPX, JSON lines, CAN frames with a DBC file')
+    .addHelpText(
+      'after',
+      example(
+        'standstill stops before.csv --speed "60 mph"',
+        'standstill stops before.csv --speed "60 mph" --reject "2: gust of wind" --svg stops.svg',
+      ),
+    )
     .action(async (logs: string[], options: FindStopsOptions) =>
       end(await (await import('./commands/find-stops.ts')).findStops(logs, options, terminal)),
     );
 
-  withLogOptions(program.command('compare [before] [after]'))
+  withPicture(withLogOptions(program.command('compare [before] [after]')))
     .description(
       'set stops measured before against stops measured after; several logs a side with commas between',
     )
     .option('--before <log>', 'one more log from before; may be repeated', collect)
     .option('--after <log>', 'one more log from after; may be repeated', collect)
-    .addOption(
-      new Option('--definition <name>', 'where the distance begins').choices(['application', 'gate']),
-    )
-    .option('--job <job>', 'set the change against what the model expects of it')
+    .option('--repeat <log>', 'the old set-up once more, after the new one; may be repeated', collect)
+    .option('--reference-before <log>', 'another car, left alone, on the day before the change', collect)
+    .option('--reference-after <log>', 'the same car on the day after the change', collect)
+    .addOption(definition())
     .option('--set-up <id>', 'the set-up of the job that was fitted after')
     .option('--seed <n>', 'seed of the shuffling')
-    .addOption(units())
-    .addOption(json())
-    .addHelpText('after', example('standstill compare before-1.csv,before-2.csv after.csv --speed "60 mph"'))
+    .addHelpText(
+      'after',
+      example(
+        'standstill compare before-1.csv,before-2.csv after.csv --speed "60 mph"',
+        'standstill compare before.csv after.csv --repeat before-again.csv --svg sets.svg',
+      ),
+    )
     .action(async (before: string | undefined, after: string | undefined, options: CompareLogsOptions) =>
       end(await (await import('./commands/compare-logs.ts')).compareLogs([before, after], options, terminal)),
+    );
+
+  withPicture(withLogOptions(program.command('fade [logs...]')))
+    .description('say whether stops driven one after the other get longer, and how hot the brakes get')
+    .option('--against <log>', 'the same schedule with the other set-up; may be repeated', collect)
+    .addOption(definition())
+    .option('--set-up <id>', 'the set-up of the job that the first logs were driven with')
+    .option('--draws <n>', 'draws behind what the model expects')
+    .option('--seed <n>', 'seed of the draws')
+    .addHelpText(
+      'after',
+      example(
+        'standstill fade fade-before.csv --speed "60 mph"',
+        'standstill fade fade-before.csv --against fade-after.csv --speed "60 mph" --svg fade.svg',
+      ),
+    )
+    .action(async (logs: string[], options: FadeOfLogsOptions) =>
+      end(await (await import('./commands/fade-of-logs.ts')).fadeOfLogs(logs, options, terminal)),
+    );
+
+  withPicture(withLogOptions(program.command('explain <job>'), 'of the job'))
+    .description(
+      'hold the model against measured stops: how much of the change is the brakes, and what stays open',
+    )
+    .option('--before <log>', 'a log from before in place of those of the job; may be repeated', collect)
+    .option('--after <log>', 'a log from after in place of those of the job; may be repeated', collect)
+    .option('--set-up <id>', 'the set-up of the job that was fitted after')
+    .option('--draws <n>', 'draws from the job')
+    .option('--seed <n>', 'seed of the draws')
+    .option('--assumed', 'list every assumed value with its reason')
+    .addHelpText('after', example('standstill explain examples/hill-climb-coupe --svg expectation.svg'))
+    .action(async (job: string, options: ExplainJobOptions) =>
+      end(await (await import('./commands/explain-job.ts')).explainJob(job, options, terminal)),
     );
 
   program
@@ -260,9 +320,18 @@ function withSetUpOptions(command: Command): Command {
     .addOption(json());
 }
 
-function withLogOptions(command: Command): Command {
+/** What every command with logs takes: what a person can say of them, units and form of the answer. */
+function withLogOptions(command: Command, job: 'beside' | 'of the job' = 'beside'): Command {
+  if (job === 'beside')
+    command.option('--job <job>', 'what it says of its logs holds, and of a change what the model expects');
   return command
     .option('--speed <speed>', 'nominal speed that distances are corrected to, e.g. "60 mph"')
+    .option(
+      '--column <role=heading>',
+      'what a column is, e.g. "brake-pressure=Brk P [bar]"; repeat for more',
+      collect,
+    )
+    .option('--columns <file>', 'columns that "channels --save" remembered')
     .option('--time-column <name>', 'column that holds the time')
     .option('--speed-column <name>', 'column that holds the speed')
     .option('--speed-unit <unit>', 'unit of the speed column, e.g. km/h')
@@ -271,7 +340,27 @@ function withLogOptions(command: Command): Command {
       'what the speed column is multiplied by: the full scale of numbers from 0 to 1',
     )
     .option('--scale-assumed', 'the scale is a guess: every result says so')
-    .option('--grade <grade>', 'grade of the road, uphill positive, e.g. "-1 %"');
+    .option('--signals <file>', 'DBC file that describes the signals of a log of CAN frames')
+    .option('--grade <grade>', 'grade of the road, uphill positive, e.g. "-1 %"')
+    .option('--start-temperature <window>', 'leave out stops begun outside of it, e.g. "150 °F to 212 °F"')
+    .option(
+      '--reject <stop>',
+      'leave out a stop with a reason, e.g. "2: gust of wind"; repeat for more',
+      collect,
+    )
+    .option('--restore <stop>', 'count a stop that was left out, with a reason; repeat for more', collect)
+    .addOption(units())
+    .addOption(json());
+}
+
+function withPicture(command: Command): Command {
+  return command
+    .option('--svg <file>', 'draw the answer into this file')
+    .option('--force', 'write over the file of the picture where it is already there');
+}
+
+function definition(): Option {
+  return new Option('--definition <name>', 'where the distance begins').choices(['application', 'gate']);
 }
 
 function json(): Option {

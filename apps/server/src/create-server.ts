@@ -8,6 +8,7 @@ import type { App } from './app.ts';
 import { calculationsHere } from './calculations/calculations-here.ts';
 import type { Calculations } from './calculations/calculations.ts';
 import { comparisonRoutes } from './comparisons/comparison-routes.ts';
+import { explanationRoutes } from './explanations/explanation-routes.ts';
 import { describeApi } from './description/describe-api.ts';
 import { allowedHosts } from './guard/allowed-hosts.ts';
 import { checkCaller } from './guard/check-caller.ts';
@@ -73,6 +74,8 @@ export function createServer(parts: ServerParts): App {
   return app;
 }
 
+const everyRoute = [healthRoutes, jobRoutes, logRoutes, questionRoutes, comparisonRoutes, explanationRoutes];
+
 function guard(app: App, hosts: ReadonlySet<string>): void {
   void app.register(helmet, securityHeaders);
   app.addHook('onRequest', async (request, reply) => {
@@ -89,8 +92,7 @@ function addRoutes(app: App, parts: ServerParts): void {
   const context: ServerContext = { store, clock, ids, calculations, programVersion: programVersion() };
   describeApi(app, context.programVersion);
   void app.register(async (scope: App) => {
-    for (const routes of [healthRoutes, jobRoutes, logRoutes, questionRoutes, comparisonRoutes])
-      routes(scope, context);
+    for (const routes of everyRoute) routes(scope, context);
     problemRoutes(scope);
   });
   webAppRoutes(app, parts.webFolder);

@@ -1,14 +1,20 @@
+import { stopsPicture } from '@standstill/pictures';
 import type { UnitSystem } from '@standstill/units';
 import type { LogRefusal, LogReport } from '@standstill/workshop';
-import { reportLogFile, reportOptions, type LogOptions } from '../input/report-log-file.ts';
+import { logReading, type LogOptions } from '../input/report-log-file.ts';
+import { requireJob } from '../input/require-job.ts';
 import { jsonText } from '../print/json-text.ts';
+import { keepLines } from '../print/keep-lines.ts';
 import { logReportText } from '../print/log-report-text.ts';
+import { refusalLine } from '../print/refusal-line.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
 import { wrapText } from '../surface/wrap-text.ts';
+import { requireFree } from '../surface/write-new-file.ts';
+import { writePicture, type PictureOptions } from '../surface/write-picture.ts';
 
-export interface FindStopsOptions extends LogOptions {
-  readonly units: UnitSystem;
+export interface FindStopsOptions extends LogOptions, PictureOptions {
+  readonly job?: string;
   readonly json?: boolean;
 }
 
@@ -18,33 +24,24 @@ export async function findStops(
   options: FindStopsOptions,
   terminal: Terminal,
 ): Promise<ExitCode> {
-  const known = reportOptions(options);
+  requireFree(options.svg, options.force);
+  const job = options.job === undefined ? null : (await requireJob(options.job)).job;
+  const read = await logReading(options, files, job);
   const results: (LogReport | LogRefusal)[] = [];
   for (const file of files) {
-    const result = await reportLogFile(file, known);
+    const result = read(file);
     results.push(result);
     if (result.kind === 'log-refusal') terminal.note(refusalLine(file, result));
     else if (options.json !== true) terminal.out(textOf(result, results.length > 1, options.units, terminal));
   }
   if (options.json === true) terminal.out(jsonText(results));
-  if (results.some(({ kind }) => kind === 'log-refusal')) return exitCode.unreadable;
-  return results.some((result) => result.kind === 'log-report' && result.stops.length > 0)
-    ? exitCode.ok
-    : exitCode.no;
+  const reports = results.filter((result) => result.kind === 'log-report');
+  if (options.json !== true) for (const line of keepLines(options, reports)) terminal.note(line);
+  if (reports.length > 0) await writePicture(options, () => stopsPicture(reports, options), terminal);
+  if (reports.length < results.length) return exitCode.unreadable;
+  return reports.some(({ stops }) => stops.length > 0) ? exitCode.ok : exitCode.no;
 }
 
 function textOf(report: LogReport, another: boolean, units: UnitSystem, terminal: Terminal): string {
   return `${another ? '\n' : ''}${wrapText(logReportText(report, units, terminal), terminal.width)}`;
-}
-
-const hints: Readonly<Record<string, string>> = {
-  'log-no-time': ' (--time-column "name")',
-  'log-no-speed': ' (--speed-column "name" --speed-unit km/h)',
-  'log-speed-without-unit': ' (--speed-column "name" --speed-unit km/h, and --speed-scale)',
-  'log-no-column': ' (--time-column, --speed-column)',
-};
-
-/** The sentence names the file already where it needs to; the option that helps comes behind it. */
-export function refusalLine(file: string, { code, sentence }: LogRefusal): string {
-  return `${sentence.includes(file) ? sentence : `${file}: ${sentence}`}${hints[code] ?? ''}`;
 }

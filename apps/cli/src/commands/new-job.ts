@@ -1,10 +1,10 @@
-import { writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { newJobText } from '@standstill/workshop';
 import { jsonText } from '../print/json-text.ts';
 import { CommandError } from '../surface/command-error.ts';
 import { exitCode, type ExitCode } from '../surface/exit-code.ts';
 import type { Terminal } from '../surface/terminal.ts';
+import { writeNewFile } from '../surface/write-new-file.ts';
 
 export interface NewJobOptions {
   readonly title?: string;
@@ -19,20 +19,9 @@ export async function newJob(
 ): Promise<ExitCode> {
   if (!/\.ya?ml$/i.test(file))
     throw new CommandError(`${file}: a job file's name ends in .yaml.`, exitCode.usage);
-  await writeNew(file, newJobText(title ?? basename(file).replace(/\.ya?ml$/i, '')));
+  await writeNewFile(file, newJobText(title ?? basename(file).replace(/\.ya?ml$/i, '')));
   if (json === true) terminal.out(jsonText({ kind: 'new-job', version: 1, file }));
   else
     terminal.out(`${file} is ready: fill in what you know of the car, then run "standstill check ${file}".`);
   return exitCode.ok;
-}
-
-async function writeNew(file: string, text: string): Promise<void> {
-  try {
-    await writeFile(file, text, { flag: 'wx' });
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : '';
-    const why =
-      code === 'EEXIST' ? 'there is already such a file, and it stays as it is' : 'it could not be written';
-    throw new CommandError(`${file}: ${why}.`, exitCode.refused);
-  }
 }

@@ -17,9 +17,12 @@ export function comparisonText(comparison: Comparison, units: UnitSystem, termin
     [colors.bold(comparison.sentence)],
     [setTable(comparison, print, terminal), colors.dim(definitionLine(comparison, print))],
     evidenceLines(comparison, print),
+    otherwiseLines(comparison, print),
+    [...leftOutLines('before', comparison.before), ...leftOutLines('after', comparison.after)],
     comparison.expectation === null ? [] : expectationLines(comparison.expectation, print),
     comparison.confounders.map((text) => `${colors.yellow('Also different:')} ${text}`),
     comparison.warnings.map((text) => `${colors.yellow('Caution:')} ${text}`),
+    comparison.advice.map((text) => `${colors.bold('To drive:')} ${text}`),
   ]
     .filter((block) => block.length > 0)
     .map((block) => block.join('\n'))
@@ -27,7 +30,7 @@ export function comparisonText(comparison: Comparison, units: UnitSystem, termin
 }
 
 function setTable({ before, after }: Comparison, print: QuantityPrinter, terminal: Terminal): string {
-  const head = ['', 'stops', 'mean', 'spread (s.d.)', 'best', 'worst', 'trend a stop'];
+  const head = ['', 'stops', 'mean', 'spread (s.d.)', 'best', 'worst', 'trend a stop', 'warm-up'];
   const rows = [before, after].map((set) => [
     set.name,
     String(set.count),
@@ -36,6 +39,7 @@ function setTable({ before, after }: Comparison, print: QuantityPrinter, termina
     print.quantity(set.best_m, 'stopping-distance', halfWidth(set.mean_m)),
     print.quantity(set.worst_m, 'stopping-distance', halfWidth(set.mean_m)),
     print.difference(set.trend_m_per_run, 'stopping-distance'),
+    print.difference(set.warmUp_m, 'stopping-distance'),
   ]);
   return textTable(head, rows, terminal, 'rows');
 }
@@ -79,6 +83,35 @@ function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[]
     `Best against best would claim ${known(bestOfEach.difference_m)}; taking a best alone gains about ${gainBefore} before and ${gainAfter} after.`,
     runsLine(runsNeeded, known),
   ];
+}
+
+/** The difference in other ways: drawn anew, with trend and conditions taken out, with what moved by itself taken out. */
+function otherwiseLines({ bootstrap_m, adjusted, control }: Comparison, print: QuantityPrinter): string[] {
+  return [
+    ...(bootstrap_m === null
+      ? []
+      : [
+          `By drawing both sets anew from themselves: ${print.difference(bootstrap_m, 'stopping-distance')}; too narrow where sets are small.`,
+        ]),
+    ...(adjusted === null ? [] : [adjusted.sentence]),
+    ...(control === null ? [] : [control.sentence]),
+  ];
+}
+
+/** Every stop that does not count or that a person judged, with the reason; nothing is left out in silence. */
+function leftOutLines(side: string, { leftOut, judged }: Comparison['before']): string[] {
+  const byHand = judged.map(
+    ({ log, number, verdict, reason }) =>
+      `${verdict === 'rejected' ? 'Rejected' : 'Restored'} by hand, ${side}: stop ${number} of ${log}: ${ended(reason)}`,
+  );
+  const others = leftOut
+    .filter(({ log, number }) => !judged.some((each) => each.log === log && each.number === number))
+    .map(({ log, number, reason }) => `Left out, ${side}: stop ${number} of ${log}: ${ended(reason)}`);
+  return [...byHand, ...others];
+}
+
+function ended(sentence: string): string {
+  return `${sentence.replace(/\.$/u, '')}.`;
 }
 
 function chance(p: number): string {

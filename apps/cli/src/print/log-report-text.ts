@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@standstill/units';
 import type { LogReport, StopResult } from '@standstill/workshop';
 import type { Terminal } from '../surface/terminal.ts';
+import { issueLine } from './issue-line.ts';
 import { quantityPrinter, type QuantityPrinter } from './quantity-printer.ts';
 import { speedHint } from './speed-hint.ts';
 import { textTable } from './text-table.ts';
@@ -12,9 +13,11 @@ export function logReportText(report: LogReport, units: UnitSystem, terminal: Te
   return [
     [colors.bold(report.sentence), ...speedHint(report, units)],
     report.stops.length === 0 ? [] : [stopTable(report, print, terminal)],
+    judgementLines(report.stops, colors.yellow),
     flagLines(report.stops, colors.yellow),
     assumedUnits(report, colors.yellow),
     [colors.dim(sourceLine(report, print))],
+    sensorLines(report).map((line) => colors.dim(line)),
     report.issues.map((issue) => colors.dim(issueLine(issue))),
   ]
     .filter((block) => block.length > 0)
@@ -80,6 +83,24 @@ function correctable({ flags }: StopResult): boolean {
   return !flags.some(({ code, severity }) => code === 'speed-off-nominal' && severity === 'excludes');
 }
 
+/** A person's word, which stands before every flag. */
+function judgementLines(stops: readonly StopResult[], paint: (text: string) => string): string[] {
+  return stops.flatMap(({ number, judgement }) => {
+    if (judgement === null) return [];
+    const { verdict, reason, by, date } = judgement;
+    const who = [by === null ? 'by hand' : `by ${by}`, ...(date === null ? [] : [date])].join(', ');
+    return [`${paint(`Stop ${number}, ${verdict} ${who}:`)} ${reason.replace(/\.$/u, '')}.`];
+  });
+}
+
+/** What the speed was smoothed from, and what was done with each sensor. */
+function sensorLines({ sensors }: LogReport): string[] {
+  if (sensors.length < 2) return [];
+  return sensors.map(
+    ({ channel, used, note }) => `${channel}: ${used ? 'used' : 'not used'}; ${note.replace(/\.$/u, '')}.`,
+  );
+}
+
 /** One line a reason, with all the stops that it holds for. */
 function flagLines(stops: readonly StopResult[], paint: (text: string) => string): string[] {
   const numbers = new Map<string, number[]>();
@@ -113,10 +134,4 @@ function sourceLine({ source, duration_s, channels }: LogReport, print: Quantity
     );
   const used = names.length === 0 ? 'no known column' : names.join(', ');
   return `${source.name}: ${source.format}, ${size}, ${source.rows} rows, ${print.quantity(duration_s, 'time')}; ${used}.`;
-}
-
-function issueLine({ message, line, count }: LogReport['issues'][number]): string {
-  const often = count > 1 ? `, ${count} times` : '';
-  const place = line === null ? '' : `; first in line ${line}`;
-  return `${message.replace(/\.$/u, '')}${often}${place}.`;
 }

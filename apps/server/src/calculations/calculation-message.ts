@@ -1,7 +1,9 @@
+import type { Calculations } from './calculations.ts';
+
 /** What the server asks its calculation thread. */
 export interface CalculationRequest {
   readonly number: number;
-  readonly kind: 'ask' | 'reportLog' | 'compare';
+  readonly kind: Exclude<keyof Calculations, 'close'>;
   readonly task: unknown;
 }
 

@@ -1,9 +1,6 @@
 import { parentPort } from 'node:worker_threads';
-import type { QuestionTask } from '../questions/answer-question.ts';
-import type { JobQuestionName } from '../questions/job-questions.ts';
 import { calculationsHere } from './calculations-here.ts';
 import type { CalculationAnswer, CalculationRequest } from './calculation-message.ts';
-import type { ComparisonTask, LogTask } from './calculations.ts';
 
 const calculations = calculationsHere();
 
@@ -24,7 +21,6 @@ async function answer({ number, kind, task }: CalculationRequest): Promise<Calcu
 }
 
 function calculate(kind: CalculationRequest['kind'], task: unknown): Promise<unknown> {
-  if (kind === 'ask') return calculations.ask(task as QuestionTask<JobQuestionName>);
-  if (kind === 'reportLog') return calculations.reportLog(task as LogTask);
-  return calculations.compare(task as ComparisonTask);
+  const calculation: (task: never) => Promise<unknown> = calculations[kind];
+  return calculation(task as never);
 }

@@ -1,7 +1,8 @@
-import { reportLog } from '@standstill/workshop';
 import { answerQuestion } from '../questions/answer-question.ts';
 import { calculateComparison } from './calculate-comparison.ts';
+import { calculateExplanation } from './calculate-explanation.ts';
 import type { Calculations } from './calculations.ts';
+import { picturesOfLog, reportOfLog } from './report-of-log.ts';
 
 /**
  * Calculates in this thread, one thing after the other: for tests and for programs that serve nobody else meanwhile.
@@ -11,8 +12,10 @@ import type { Calculations } from './calculations.ts';
 export function calculationsHere(): Calculations {
   return {
     ask: async (task) => answerQuestion(task),
-    reportLog: async ({ file, options }) => reportLog(file, options),
+    reportLog: async (task) => reportOfLog(task),
+    drawStops: async (task) => picturesOfLog(task),
     compare: async (task) => calculateComparison(task),
+    explain: async (task) => calculateExplanation(task),
     close: () => Promise.resolve(),
   };
 }

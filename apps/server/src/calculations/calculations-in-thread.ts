@@ -19,7 +19,9 @@ export function calculationsInThread(
     ask: (task) => thread.ask('ask', task),
     reportLog: (task) =>
       thread.ask<LogReport | LogRefusal>('reportLog', task).catch((error: unknown) => tooHeavy(error, task)),
+    drawStops: (task) => thread.ask('drawStops', task),
     compare: (task) => thread.ask('compare', task),
+    explain: (task) => thread.ask('explain', task),
     close: () => thread.close(),
   };
 }
@@ -33,6 +35,10 @@ function tooHeavy(error: unknown, { file }: LogTask): LogRefusal {
     version: 1,
     code: 'log-too-heavy',
     sentence,
-    source: { name: file.name, bytes: file.content.length },
+    source: { name: file.name, bytes: bytesOf(file) },
   };
+}
+
+function bytesOf({ content }: LogTask['file']): number {
+  return content instanceof Uint8Array ? content.length : content.size;
 }

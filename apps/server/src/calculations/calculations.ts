@@ -4,9 +4,12 @@ import type {
   LogFile,
   LogRefusal,
   LogReport,
-  Problem,
+  Reconciliation,
+  ReconciliationRefusal,
   ReportLogOptions,
 } from '@standstill/workshop';
+import type { KeptLog } from '../proof/kept-log.ts';
+import type { ProofAnswer } from '../proof/proof-answer.ts';
 import type { QuestionTask } from '../questions/answer-question.ts';
 import type { JobQuestionName, QuestionReport } from '../questions/job-questions.ts';
 import type { OfJob } from './of-job.ts';
@@ -14,39 +17,50 @@ import type { OfJob } from './of-job.ts';
 export interface LogTask {
   readonly file: LogFile;
   readonly options: ReportLogOptions;
+  /** The job that the log is kept with, and the id that a run may call it by: what it says of the log holds. */
+  readonly of?: { readonly document: unknown; readonly id: string };
 }
 
-/** A kept log of a comparison; a run of the job names it by its id or its file name. */
-export interface ComparedLog {
-  readonly id: string;
-  readonly file: LogFile;
+/** The stops of a log to be drawn; all of them, or one by its number. */
+export interface DrawingTask extends LogTask {
+  readonly stop?: number;
 }
 
-/** Two sets of logs of one job; what is not said is taken from the job's runs, where they say it. */
-export interface ComparisonTask {
+/** What every answer from kept logs starts from; what is not said is taken from the job's runs, where they say it. */
+interface ProofTask {
   readonly document: unknown;
-  readonly before: { readonly name: string; readonly logs: readonly ComparedLog[] };
-  readonly after: { readonly name: string; readonly logs: readonly ComparedLog[] };
-  readonly definition?: 'application' | 'gate';
+  readonly logs: readonly KeptLog[];
   /** m/s. */
   readonly nominalSpeed?: number;
+  readonly units: 'us' | 'metric';
+  /** Whether the answer is to be drawn, too. */
+  readonly picture: boolean;
+}
+
+export interface ComparisonTask extends ProofTask {
+  readonly names: { readonly before: string; readonly after: string };
+  readonly definition?: 'application' | 'gate';
   readonly seed: number;
   /** Known differences beside those that the runs tell. */
   readonly confounders: readonly string[];
-  readonly units: 'us' | 'metric';
   /** Ids of the set-ups before and after. */
   readonly expectation?: { readonly setUp: string; readonly against: string };
 }
 
-export type ComparisonAnswer =
-  | { readonly ok: true; readonly comparison: Comparison | ComparisonRefusal }
-  | { readonly ok: false; readonly problems: readonly Problem[]; readonly about: 'job' | 'logs' };
+export interface ExplanationTask extends ProofTask {
+  readonly setUp?: string;
+  readonly draws?: number;
+  readonly seed: number;
+  readonly confounders: readonly string[];
+}
 
 /** Everything that takes long enough to hold up other requests. */
 export interface Calculations {
   /** Answers a question of a job. */
   ask<Name extends JobQuestionName>(task: QuestionTask<Name>): Promise<OfJob<QuestionReport[Name]>>;
   reportLog(task: LogTask): Promise<LogReport | LogRefusal>;
-  compare(task: ComparisonTask): Promise<ComparisonAnswer>;
+  drawStops(task: DrawingTask): Promise<{ readonly sentence: string; readonly picture: string | null }>;
+  compare(task: ComparisonTask): Promise<ProofAnswer<Comparison | ComparisonRefusal>>;
+  explain(task: ExplanationTask): Promise<ProofAnswer<Reconciliation | ReconciliationRefusal>>;
   close(): Promise<void>;
 }

@@ -47,7 +47,7 @@ describe('a comparison of kept logs', () => {
   test('of a set with itself is refused, for it shows nothing', async () => {
     const same = (await compare({ jobId: 'demo', before, after: before })).json<ComparisonRefusal>();
     expect(same).toMatchObject({ kind: 'comparison-refusal', code: 'same-log' });
-    expect(same.sentence).toMatch(/is given twice, before and after/);
+    expect(same.sentence).toMatch(/is given twice, in two sets/);
   });
 
   test.each([

@@ -47,6 +47,7 @@ test('the description has every request of the API and no other', async () => {
       'post /api/balance',
       'post /api/simulate',
       'post /api/comparisons',
+      'post /api/explanations',
     ].sort(),
   );
 });

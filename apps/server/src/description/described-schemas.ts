@@ -10,6 +10,8 @@ import {
   pedalReport,
   prediction,
   problem,
+  reconciliation,
+  reconciliationRefusal,
   simulationReport,
 } from '@standstill/workshop';
 import { z } from 'zod';
@@ -36,6 +38,8 @@ const named = {
   SimulationReport: simulationReport,
   Comparison: comparison,
   ComparisonRefusal: comparisonRefusal,
+  Reconciliation: reconciliation,
+  ReconciliationRefusal: reconciliationRefusal,
   Problem: problem,
   ProblemDocument: problemDocument,
 };

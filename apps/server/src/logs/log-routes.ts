@@ -4,6 +4,7 @@ import { isAlreadyKnown } from '../jobs/entity-tag.ts';
 import { findJob } from '../jobs/find-job.ts';
 import { jobParams, lookHeaders } from '../jobs/job-schemas.ts';
 import { problemAnswers } from '../problems/problem-answers.ts';
+import { answerOrPicture, pictureBody, wantsPicture } from '../proof/picture-request.ts';
 import type { ServerContext } from '../server-context.ts';
 import { contentDisposition } from './content-disposition.ts';
 import { findLog } from './find-log.ts';
@@ -62,17 +63,27 @@ function giveBack(app: App, { store }: ServerContext): void {
 function report(app: App, { store, calculations }: ServerContext): void {
   const schema = {
     operationId: 'getLogReport',
-    summary: 'What is in a log, or in one sentence why it can not be read',
+    summary: 'What is in a log, or in one sentence why it can not be read; its stops as a picture',
+    description: 'The log is read as its job says (speed, columns, judgements); the query overrules it.',
     params: logParams,
     querystring: reportQuery,
-    response: { 200: logReading, ...problemAnswers },
+    response: { 200: answerOrPicture(logReading), ...problemAnswers },
   };
-  app.get('/api/jobs/:id/logs/:logId/report', { schema }, async (request) => {
+  app.get('/api/jobs/:id/logs/:logId/report', { schema }, async (request, reply) => {
     const { id, logId } = request.params;
     const { log, bytes } = await findLog(store, id, logId);
-    return calculations.reportLog({
+    const { document } = await findJob(store, id);
+    const { query } = request;
+    const task = {
       file: { name: log.name, content: bytes },
-      options: reportOptions(request.query),
-    });
+      options: reportOptions(query),
+      of: { document, id: logId },
+    };
+    void reply.header('vary', 'accept');
+    if (!wantsPicture(request, query)) return reply.send(await calculations.reportLog(task));
+    const stop = query.stop === undefined ? {} : { stop: query.stop };
+    const { picture, sentence } = await calculations.drawStops({ ...task, ...stop });
+    const { type, body } = pictureBody(picture, sentence);
+    return reply.type(type).send(body);
   });
 }

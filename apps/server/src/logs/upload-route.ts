@@ -37,7 +37,10 @@ export function uploadRoute(app: App, context: ServerContext): void {
       const content = await gate.through(() => collectUpload(request.raw));
       const { kind, log } = await keep(context, { jobId: id, name: request.query.name, content });
       const file = { name: log.name, content };
-      const report = await context.calculations.reportLog({ file, options: reportOptions(request.query) });
+      const { document } = await findJob(context.store, id);
+      const of = { document, id: log.id };
+      const options = reportOptions(request.query);
+      const report = await context.calculations.reportLog({ file, options, of });
       const location = `/api/jobs/${id}/logs/${log.id}`;
       return reply
         .code(kind === 'added' ? 201 : 200)

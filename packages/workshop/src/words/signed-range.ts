@@ -26,7 +26,7 @@ export function signedRange(change: Interval, kind: QuantityKind, say: Speaker):
  * Assumes: from some hundred draws an end is known to a third of the half-width and better.
  *
  * @param change - the interval, SI
- * @param size - of the end, SI, not below zero
+ * @param size - of the end, SI units of the kind, not below zero
  * @param kind - what it measures
  * @param say - printer of the unit system
  * @returns the end with its unit

@@ -90,11 +90,11 @@ function partsOf(
 
 function estimateOf(value: number, parts: readonly number[], left: readonly number[]): Estimate {
   const variance = parts.reduce((sum, part) => sum + part, 0);
-  const squares = parts.reduce((sum, part, group) => sum + part ** 2 / left[group]!, 0);
+  const shares = parts.reduce((sum, part, group) => sum + (part / variance) ** 2 / left[group]!, 0);
   const all = left.reduce((sum, each) => sum + each, 0);
   return {
     value,
     standardError: Math.sqrt(variance),
-    degreesOfFreedom: squares > 0 ? variance ** 2 / squares : all,
+    degreesOfFreedom: variance > 0 ? 1 / shares : all,
   };
 }

@@ -1,21 +1,9 @@
-import {
-  differenceShown,
-  requireRange,
-  runsNeeded,
-  spreadInterval,
-  type ComparisonDesign,
-} from '@standstill/numerics';
+import { differenceShown, requireRange, runsNeeded, spreadInterval } from '@standstill/numerics';
+import { comparisonDesigns } from './comparison-designs.ts';
 import type { PlanInput, RunsPlan } from './runs-plan.ts';
 
 /** Runs in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
 const fewestRuns = 4;
-
-/** Weights of the sets' means: after minus before; after minus the mean of before and repeat; difference of differences. */
-const designs: Readonly<Record<RunsPlan['control'], ComparisonDesign>> = {
-  none: { sets: 2, squaredWeights: 2 },
-  repeat: { sets: 3, squaredWeights: 1.5 },
-  'reference-car': { sets: 4, squaredWeights: 4 },
-};
 
 /**
  * How many runs each set takes so that a difference of the wanted size is likely to show, and what so many do show.
@@ -32,7 +20,7 @@ const designs: Readonly<Record<RunsPlan['control'], ComparisonDesign>> = {
 export function planRuns(input: PlanInput): RunsPlan {
   const { resolution, spread: from, power = 0.8, level = 0.05, control = 'none' } = input;
   requireRange('power', power, '', 0.5, 1 - 1e-9);
-  const design = designs[control];
+  const design = comparisonDesigns[control];
   const spread = from.standardDeviation;
   const spreadLimits = from.origin === 'measured' ? spreadInterval(from) : { low: spread, high: spread };
   const runsFor = (standardDeviation: number): number | null =>

@@ -2,6 +2,7 @@ import {
   compareRuns,
   explainStops,
   newJobDocument,
+  planTest,
   predict,
   predictionFrom,
   predictionRequest,
@@ -9,6 +10,7 @@ import {
   readJobDocument,
   reportLog,
 } from '@standstill/workshop';
+import { fadeOfJob } from './fade-of-job.ts';
 import type { AskKind, Asks, JobRead, Predicted, PredictionOpened, Request, Response } from './protocol.ts';
 
 type Answers = { readonly [K in AskKind]: (ask: Asks[K]['ask']) => Asks[K]['answer'] };
@@ -22,6 +24,8 @@ const answers: Answers = {
   'report-log': ({ name, content, options }) => reportLog({ name, content }, options),
   compare: (ask) => compareRuns(ask),
   explain: (ask) => explainStops(ask),
+  fade: (ask) => fadeOfJob(ask),
+  plan: (ask) => planTest(ask),
 };
 
 function readJob({ document, units }: Asks['read-job']['ask']): JobRead {

@@ -7,17 +7,22 @@ import type {
   DrawRequest,
   DrawnRange,
   ExplainStopsInput,
+  FadeRefusal,
+  FadeReport,
   Job,
   JobDocument,
   LogRefusal,
   LogReport,
+  PlanTestInput,
   PredictOptions,
   Prediction,
   Problem,
   Reconciliation,
   ReconciliationRefusal,
   ReportLogOptions,
+  TestPlan,
 } from '@standstill/workshop';
+import type { FadeAsk } from './fade-of-job.ts';
 
 /** A job read: what was filled in, or every mistake. */
 export type JobRead =
@@ -70,6 +75,10 @@ export interface Asks {
     };
     readonly answer: LogReport | LogRefusal;
   };
+  /** Stops in a row: whether they get longer. */
+  readonly fade: { readonly ask: FadeAsk; readonly answer: FadeReport | FadeRefusal };
+  /** What to drive so that a change shows. */
+  readonly plan: { readonly ask: PlanTestInput; readonly answer: TestPlan };
   /** The model held against measured stops. */
   readonly explain: {
     readonly ask: ExplainStopsInput;

@@ -19,8 +19,10 @@ import { stateOf, unusable, whatIsMissing } from './compare/proof-state.ts';
 import { setsOfPage } from './compare/sets-of-page.ts';
 import { statedFacts, statedWords, type StatedFact } from './compare/stated-facts.ts';
 import { useComparison } from './compare/use-comparison.ts';
+import { FadeSection } from './fade/fade-section.tsx';
 import { ModelSection } from './model/model-section.tsx';
 import { ProofChoices } from './pair/proof-choices.tsx';
+import { PlanSection } from './plan/plan-section.tsx';
 import { OtherRuns } from './set/other-runs.tsx';
 import { SetPanel } from './set/set-panel.tsx';
 import { readReports, useProof } from './use-proof.ts';
@@ -76,10 +78,12 @@ export default function ProofPage() {
       {reading && !reading.ok && (
         <p className="state">The job has mistakes; the survey lists them. Nothing is read until then.</p>
       )}
+      <PlanSection job={job} pair={pair} sets={sets} isMeasured={(document.runs ?? []).length > 0} />
       <ProofChoices document={document} />
       <RoadSheet longest={Math.max(longest(all, shown), reach * 1.04)}>
         {shown && <ComparisonSection comparison={shown} facts={facts} said={said} />}
         <ModelSection job={job} pair={pair} sets={sets} confounders={said} onReach={setReach} />
+        <FadeSection job={job} pair={pair} sets={sets} titleOf={titleOf} />
         <Section title="Stops before" intro={titleOf(pair.before)}>
           <SetPanel side="before" setUp={pair.before} place="before" reports={before} {...panel} />
         </Section>

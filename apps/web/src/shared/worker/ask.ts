@@ -17,6 +17,8 @@ const laneOf: Readonly<Record<AskKind, keyof typeof lanes>> = {
   'finish-prediction': 'long',
   compare: 'long',
   explain: 'longest',
+  fade: 'longest',
+  plan: 'longest',
 };
 
 function startWorker(): LaneWorker {

@@ -1,24 +1,21 @@
 import type { TestPlan } from '@standstill/workshop';
-import { WarningBox } from '../../../shared/ui/warnings.tsx';
 import { useUnits, type Units } from '../../../shared/units/unit-choice.tsx';
+import { RunGrid } from './run-grid.tsx';
 
 /** The plan of a test day as one sheet for the glove box: cautions first, then what to drive and what to write down. */
 export default function PlanSheet({ plan }: { readonly plan: TestPlan }) {
   const units = useUnits();
   return (
     <div className="plan-sheet stack">
-      <div className="plan-cautions">
-        {plan.cautions.map((caution) => (
-          <WarningBox key={caution} severity="caution">
-            {caution}
-          </WarningBox>
-        ))}
+      <div className="warning caution plan-cautions">
+        <span className="word">Before anybody drives</span>
+        <ol>
+          {plan.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ol>
       </div>
-      {plan.warnings.map((warning) => (
-        <WarningBox key={warning} severity="note">
-          {warning}
-        </WarningBox>
-      ))}
+      <p className="plan-sentence">{plan.sentence}</p>
       <PlanFigures plan={plan} units={units} />
       <h3>In this order</h3>
       <ol className="plan-steps">
@@ -26,8 +23,15 @@ export default function PlanSheet({ plan }: { readonly plan: TestPlan }) {
           <li key={step}>{step}</li>
         ))}
       </ol>
-      <RunList plan={plan} />
+      <RunGrid runs={plan.runs} />
       <Conditions conditions={plan.conditions} />
+      <h3>What this plan rests on</h3>
+      <ul className="small">
+        {plan.warnings.map((warning) => (
+          <li key={warning}>{warning}</li>
+        ))}
+        <li>{plan.coolDown.reason}</li>
+      </ul>
     </div>
   );
 }
@@ -64,7 +68,7 @@ function PlanFigures({ plan, units }: { readonly plan: TestPlan; readonly units:
     ],
     [
       'From one stop to the next',
-      `${minutes(coolDown.interval_s.value)} min (${minutes(coolDown.interval_s.low)} to ${minutes(coolDown.interval_s.high)})`,
+      `${minutes(coolDown.interval_s.value)} min (${minutes(coolDown.interval_s.low)} to ${minutes(coolDown.interval_s.high)}), ${coolDown.origin === 'assumed' ? 'assumed' : 'by the heat model'}`,
     ],
     [
       'Whole test',
@@ -72,68 +76,19 @@ function PlanFigures({ plan, units }: { readonly plan: TestPlan; readonly units:
     ],
   ];
   return (
-    <>
-      <dl className="plan-figures">
-        {rows.map(([name, text]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{text}</dd>
-          </div>
-        ))}
-      </dl>
-      <p className="small soft">
-        Cool-down {coolDown.origin === 'assumed' ? 'assumed' : 'by the heat model'}: {coolDown.reason}
-      </p>
-    </>
+    <dl className="plan-figures">
+      {rows.map(([name, text]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
   );
 }
 
 function minutes(seconds: number): number {
   return Math.max(1, Math.round(seconds / 60));
-}
-
-const sets = { before: 'before', after: 'after', repeat: 'repeat of the old set-up' } as const;
-
-/** Every run in order, with room to write beside it. */
-function RunList({ plan: { runs } }: { readonly plan: TestPlan }) {
-  return (
-    <div className="table-wrap" tabIndex={0} role="group" aria-label="Runs in order">
-      <table className="plan-runs">
-        <caption>Every run in order; write beside it what the log can not know</caption>
-        <thead>
-          <tr>
-            {['Run', 'Set', 'Way', 'Counts', 'Rotor', 'Wind', 'Note'].map((title, index) => (
-              <th key={title} scope="col" className={index > 3 ? 'to-fill' : undefined}>
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {runs.map(({ order, set, purpose, direction }) => (
-            <tr key={`${order} ${set} ${purpose}`}>
-              <th scope="row">{order}</th>
-              <td>{sets[set]}</td>
-              <td>{direction}</td>
-              <td>{purpose === 'counted' ? 'yes' : 'warm-up'}</td>
-              <ToFill />
-              <ToFill />
-              <ToFill wide />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-/** A cell to write in by hand. */
-function ToFill({ wide = false }: { readonly wide?: boolean }) {
-  return (
-    <td className={wide ? 'to-fill wide' : 'to-fill'}>
-      <span className="unseen">to fill in</span>
-    </td>
-  );
 }
 
 function Conditions({ conditions }: Pick<TestPlan, 'conditions'>) {

@@ -26,7 +26,7 @@ export interface Coverage {
   readonly share: Count;
   /** Cases in which the stops were said not to fit the job. */
   readonly misfits: number;
-  /** m, median width of the expected change by the job alone and after learning. */
+  /** m, median width of the distance before by the job alone and after learning. */
   readonly width: { readonly byJob: number; readonly learned: number };
 }
 
@@ -65,8 +65,8 @@ export function coverageOf(input: CoverageInput): Coverage {
     count(counts.unexplained, found.change?.unexplained_m, whole - brakes);
     count(counts.share, found.change?.share, brakes / whole);
     if (found.fit.p < 0.01) misfits += 1;
-    if (found.change !== null)
-      widths.push({ byJob: widthOf(found.change.byJob_m), learned: widthOf(found.change.expected_m) });
+    const [old] = found.observations;
+    if (old !== undefined) widths.push({ byJob: widthOf(old.byJob), learned: widthOf(old.learned) });
   }
   const median = (pick: (each: (typeof widths)[number]) => number): number =>
     widths.map(pick).sort((a, b) => a - b)[Math.floor(widths.length / 2)] ?? NaN;

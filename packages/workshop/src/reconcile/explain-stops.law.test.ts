@@ -40,24 +40,24 @@ const width = ({ low, high }: Estimate): number => high - low;
 
 describe('learning from stops', () => {
   it('holds the truth in its intervals, over some cars and days', () => {
-    const found = coverageOf({ job: example, setUps, tires: 'tires', cases: 40, draws: 150 });
+    const found = coverageOf({ job: example, setUps, tires: 'tires', cases: 16, draws: 120 });
     console.log(
       `of stated 95 % intervals: grip ${printed(found.grip)}, distance ${printed(found.distance)}, expected ${printed(found.expected)}, share ${printed(found.share)}`,
     );
     for (const { held, of } of [found.grip, found.distance, found.expected, found.share]) {
-      expect(of).toBeGreaterThan(25);
-      // 95 % with so few cases: fewer than 85 % would come by chance once in two hundred times.
-      expect(held / of).toBeGreaterThan(0.85);
+      expect(of).toBeGreaterThan(10);
+      // 95 % with so few cases: 13 of 16 or fewer come by chance once in twenty times; the long test has a thousand.
+      expect(held / of).toBeGreaterThan(0.8);
     }
-    expect(found.width.learned).toBeLessThan(found.width.byJob);
-    expect(found.misfits).toBeLessThan(4);
+    expect(found.width.learned).toBeLessThan(0.6 * found.width.byJob);
+    expect(found.misfits).toBeLessThan(3);
   });
 
   it('gives the same bits for the same seed, and nearly the same for another', () => {
     const [before, after] = made(3);
     const one = explained(example, before, after);
     expect(explained(example, before, after)).toEqual(one);
-    const other = explained(example, before, after, 2, 400);
+    const other = explained(example, before, after, 2, 300);
     const { expected_m: a } = one.change!;
     const { expected_m: b } = other.change!;
     expect(b).not.toEqual(a);
@@ -65,20 +65,21 @@ describe('learning from stops', () => {
   });
 
   it('is never less sure of the old set-up for twice the stops', () => {
-    for (let seed = 0; seed < 8; seed += 1) {
+    for (let seed = 0; seed < 4; seed += 1) {
       const [before, after] = made(seed);
       const again = before.stops.map((stop) => ({ ...stop, start_s: stop.start_s + 1000 }));
       const twice = { ...before, stops: [...before.stops, ...again] };
-      const [once, doubled] = [before, twice].map((set) => explained(example, set, after, 1, 400)) as [
+      const [once, doubled] = [before, twice].map((set) => explained(example, set, after, 1, 250)) as [
         Reconciliation,
         Reconciliation,
       ];
-      // The first figures are the distance and the deceleration before; 5 % is the chance of the draws.
+      // The first figures are the distance and the deceleration before; what is over 1 is the chance of the draws, which
+      // is all that moves a change that the stops before say little of.
       for (const place of [0, 1])
         expect(width(doubled.observations[place]!.learned)).toBeLessThan(
           1.05 * width(once.observations[place]!.learned),
         );
-      expect(width(doubled.change!.expected_m)).toBeLessThan(1.05 * width(once.change!.expected_m));
+      expect(width(doubled.change!.expected_m)).toBeLessThan(1.12 * width(once.change!.expected_m));
     }
   });
 

@@ -111,10 +111,10 @@ describe('the demo: a kit and, on the second day, new tires with 14 % more grip'
       'tires-and-brakes-changed',
       'caution',
     ]);
-    const after = found.observations.find(
+    const driven = found.observations.find(
       ({ set, quantity }) => set === 'after' && quantity === 'fully-developed-deceleration',
     );
-    expect(after?.agrees).toBe(false);
+    expect(driven?.agrees).toBe(false);
   });
 
   it('is a prediction that has learned where nothing was driven after', () => {
@@ -144,7 +144,7 @@ const sticky =
 const job = jobOf(exampleJobText.replace('\nruns:', `\n${more}`).replace('parts:\n', sticky));
 const truth = madeTruth(job, ['as-found', 'front-kit', 'new-tires', 'kit-and-tires'], speed, 11);
 
-function driven(
+function drivenWith(
   setUp: string,
   made: { readonly index: number; readonly stops?: number; readonly seed: number; readonly grip?: number },
 ): ExplainStopsInput['before'] {
@@ -152,12 +152,12 @@ function driven(
   return { setUp, reports: [madeReport(truth, { setUp: index, stops, seed, grip, delay: 0.03 })] };
 }
 
-const asFound = driven('as-found', { index: 0, seed: 1 });
+const asFound = drivenWith('as-found', { index: 0, seed: 1 });
 
 describe('a change that is not the brakes', () => {
   it('expects nothing of a set-up in which nothing changed', () => {
-    const after = driven('nothing-new', { index: 0, seed: 2, grip: 1.15 });
-    const found = sure(explainStops({ job, before: asFound, after, draws: 300 }));
+    const after = drivenWith('nothing-new', { index: 0, seed: 2, grip: 1.15 });
+    const found = sure(explainStops({ job, before: asFound, after, draws: 150 }));
     expect(found.change?.expected_m).toEqual({ value: 0, low: 0, high: 0 });
     expect(found.change?.share).toEqual({
       value: expect.closeTo(0, 9),
@@ -168,8 +168,8 @@ describe('a change that is not the brakes', () => {
   });
 
   it('gives the brakes nothing of what the set-up says are other tires', () => {
-    const after = driven('new-tires', { index: 2, seed: 3 });
-    const found = sure(explainStops({ job, before: asFound, after, draws: 300 }));
+    const after = drivenWith('new-tires', { index: 2, seed: 3 });
+    const found = sure(explainStops({ job, before: asFound, after, draws: 150 }));
     expect(found.change?.expected_m).toEqual({ value: 0, low: 0, high: 0 });
     expect(found.beyondTheBrakes[0]).toMatch(/^tires: "New tires" has others/);
     expect(found.sentence).toMatch(/the new tires/);
@@ -184,12 +184,17 @@ describe('a change that is not the brakes', () => {
       explainStops({
         job,
         before: asFound,
-        after: driven('kit-and-tires', { index: 3, seed: 4 }),
-        draws: 300,
+        after: drivenWith('kit-and-tires', { index: 3, seed: 4 }),
+        draws: 150,
       }),
     );
     const alone = sure(
-      explainStops({ job, before: asFound, after: driven('front-kit', { index: 1, seed: 5 }), draws: 300 }),
+      explainStops({
+        job,
+        before: asFound,
+        after: drivenWith('front-kit', { index: 1, seed: 5 }),
+        draws: 150,
+      }),
     );
     expect(both.change?.expected_m.value).toBeCloseTo(alone.change!.expected_m.value, 0);
     expect(both.notToldApart[0]?.titles).toEqual(['the new tires', 'the new brakes']);
@@ -199,8 +204,8 @@ describe('a change that is not the brakes', () => {
   });
 
   it('names no share of a change that can not be told from none', () => {
-    const after = driven('nothing-new', { index: 0, seed: 6 });
-    const found = sure(explainStops({ job, before: asFound, after, draws: 300 }));
+    const after = drivenWith('nothing-new', { index: 0, seed: 6 });
+    const found = sure(explainStops({ job, before: asFound, after, draws: 150 }));
     expect(found.change?.share).toBeNull();
     expect(found.sentence).toMatch(/can't be told from none \(.*\), so no share/);
   });
@@ -222,8 +227,8 @@ describe('stops that do not fit the job', () => {
     explainStops({
       job,
       before: { setUp: 'as-found', reports: [far] },
-      after: driven('front-kit', { index: 1, seed: 7 }),
-      draws: 300,
+      after: drivenWith('front-kit', { index: 1, seed: 7 }),
+      draws: 150,
     }),
   );
 
@@ -255,7 +260,7 @@ describe('line pressure and pedal force', () => {
       })),
     };
     const learnedBy = (report: LogReport): Reconciliation =>
-      sure(explainStops({ job: gentle, before: { setUp: 'as-found', reports: [report] }, draws: 400 }));
+      sure(explainStops({ job: gentle, before: { setUp: 'as-found', reports: [report] }, draws: 250 }));
     const [bare, gauged] = [learnedBy(made), learnedBy(withGauges)];
     const narrowed = (found: Reconciliation, path: string): number =>
       found.learned.find((each) => each.path === path)?.narrowed ?? NaN;
@@ -278,7 +283,7 @@ describe('what is missing is said in one sentence', () => {
     ['no-stop-counts', { before: { setUp: 'as-found', reports: [] } }, /at least three stops/],
     [
       'set-too-small',
-      { before: driven('as-found', { index: 0, stops: 1, seed: 9 }) },
+      { before: drivenWith('as-found', { index: 0, stops: 1, seed: 9 }) },
       /has 1 stop that counts; the model needs at least two/,
     ],
     [

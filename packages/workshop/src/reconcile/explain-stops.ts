@@ -18,7 +18,7 @@ import { reconciled } from './reconciled.ts';
  *
  * @param input - job; both sets with their set-ups; speed, m/s; what else differed; draws, seed; units of the sentences
  * @returns the reconciliation, SI with the unit in each key; or one sentence that says what is missing
- * @throws OutOfRangeError where the central values of a set-up are outside what the formulas are valid for
+ * @throws OutOfRangeError for fewer than 100 draws
  */
 export function explainStops(input: ExplainStopsInput): Reconciliation | ReconciliationRefusal {
   const { job, before, after = null, units = 'us' } = input;

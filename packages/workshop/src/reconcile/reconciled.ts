@@ -1,3 +1,4 @@
+import { requireRange } from '@standstill/numerics';
 import type { StopSetComparison } from '@standstill/logs';
 import type { Job, JobSetUp } from '../job/job.ts';
 import { printFillings } from '../job/print-fillings.ts';
@@ -27,6 +28,8 @@ import { reconciliationSentence } from './say/reconciliation-sentence.ts';
 import { reconciliationWarnings } from './say/reconciliation-warnings.ts';
 import { tiresAndBrakes } from './say/tires-and-brakes.ts';
 
+/** Draws under which no plane through them holds. */
+const fewestDraws = 100;
 /** Chance under which the stops are said not to fit the job. */
 const leastChance = 0.01;
 /** Draws that the weighted ones must be worth, for their quantiles to hold. */
@@ -53,6 +56,7 @@ export function reconciled(
 ): Reconciliation | ReconciliationRefusal {
   const { seed = 1, draws = 600, units = 'us', confounders = [] } = input;
   const { before, after, speed, measured } = asked;
+  requireRange('number of draws', draws, '', fewestDraws, 1e5);
   const { job, brakesAlone } = withOldTires(input.job, before, after);
   const model = modelOf(job, asked, brakesAlone);
   const means = meanOfStops(measured.before, speed);

@@ -27,13 +27,13 @@ export function actingKnowns(
   const middle = new Float64Array(model.size);
   const moved = new Float64Array(model.size);
   const departures = new Float64Array(model.knowns.length);
-  model.answer(departures, 0, middle, 0);
+  model.answerFirst(departures, 0, middle, 0);
   const chance = leastCorrelation / Math.sqrt(ensemble.draws);
   const moves = model.knowns.map((_, k) => {
     let greatest = 0;
     for (const side of [-reach, reach]) {
       departures[k] = side;
-      model.answer(departures, 0, moved, 0);
+      model.answerFirst(departures, 0, moved, 0);
       places.forEach((place, j) => {
         const move = Math.abs(moved[place]! - middle[place]!) / (reach * moments[j]!.spread);
         if (move > greatest) greatest = move;

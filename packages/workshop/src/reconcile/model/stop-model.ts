@@ -34,8 +34,12 @@ export interface StopModel {
    * Fills `into` for one possible car and day: departures of each number from its middle, in spreads, from `place` of an
    * array on. NaN where such a car has no answer.
    */
-  readonly answer: (departures: Float64Array, place: number, into: Float64Array, intoPlace: number) => void;
+  readonly answer: Answering;
+  /** The same of the first set-up alone. */
+  readonly answerFirst: Answering;
 }
+
+type Answering = (departures: Float64Array, place: number, into: Float64Array, intoPlace: number) => void;
 
 /**
  * The figures of stops as a logger finds them, as a function of what is not known of car, road and foot.
@@ -56,19 +60,24 @@ export function stopModel({ job, setUps, knowns, speed }: StopModelInput): StopM
   const driver = knowns.findIndex(({ path }) => path === driverSharePath);
   const values = new Float64Array(knowns.length);
   const ask = askedStop();
-  return {
-    knowns,
-    size: setUps.length * figures.length,
-    answer: (departures, place, into, intoPlace) => {
+  const answering =
+    (count: number): Answering =>
+    (departures, place, into, intoPlace) => {
       knowns.forEach(({ value, spread, low, high }, k) => {
         values[k] = Math.max(low, Math.min(high, value + spread * departures[place + k]!));
       });
       fill(values, 1, 0);
-      setUps.forEach(({ startsAtOnset }, index) => {
-        const driverShare = driver < 0 ? undefined : values[driver]!;
+      const driverShare = driver < 0 ? undefined : values[driver]!;
+      for (let index = 0; index < count; index += 1) {
+        const { startsAtOnset } = setUps[index]!;
         ask(settled[index]!, { startsAtOnset, driverShare }, into, intoPlace + index * figures.length);
-      });
-    },
+      }
+    };
+  return {
+    knowns,
+    size: setUps.length * figures.length,
+    answer: answering(setUps.length),
+    answerFirst: answering(1),
   };
 }
 

@@ -4,7 +4,6 @@ import type { Speaker } from '../../words/speaker.ts';
 import type { Explained } from '../explained.ts';
 import type { Change } from '../change/change-explained.ts';
 import { plural } from '../../words/plural.ts';
-import { listOf } from '../../words/list-of.ts';
 import { tiresChanged } from './tires-changed.ts';
 
 /**
@@ -105,6 +104,5 @@ function culprits(about: Explained): string {
     ...(confounders.some((text) => /^(?:date|different days)\b/i.test(text)) ? ['the other day'] : []),
   ];
   const words = known.length > 0 ? known : ['tires', 'surface', 'driver', 'warm-up'];
-  const last = [...words, 'what the model lacks'];
-  return `${last.slice(0, -1).join(', ')} or ${last.at(-1) ?? ''}`.replace(/^, /, '') || listOf(words);
+  return `${words.join(', ')} or what the model lacks`;
 }

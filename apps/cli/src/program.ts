@@ -11,6 +11,7 @@ import type { ListChannelsOptions } from './commands/list-channels.ts';
 import type { NewJobOptions } from './commands/new-job.ts';
 import type { PredictJobOptions } from './commands/predict-job.ts';
 import type { PedalOfJobOptions } from './commands/pedal-of-job.ts';
+import type { PlanTestOptions } from './commands/plan-test.ts';
 import type { ServeJobsOptions } from './commands/serve-jobs.ts';
 import type { SimulateJobOptions } from './commands/simulate-job.ts';
 import type { ExitCode } from './surface/exit-code.ts';
@@ -261,6 +262,29 @@ export function buildProgram(end: (code: ExitCode) => void, terminal: Terminal):
     )
     .action(async (logs: string[], options: FadeOfLogsOptions) =>
       end(await (await import('./commands/fade-of-logs.ts')).fadeOfLogs(logs, options, terminal)),
+    );
+
+  withLogOptions(program.command('plan'))
+    .description(
+      'say what to drive so that a difference shows: how many stops, in which order, and what to write down',
+    )
+    .option('--resolution <length>', 'the difference that should show, e.g. "3 ft"')
+    .option('--spread <length>', 'standard deviation of single stops, e.g. "2 ft"')
+    .option('--from <log>', 'take the spread from the stops of a log; may be repeated', collect)
+    .option('--power <share>', 'chance to see a difference of that size, e.g. "90 %"')
+    .option('--no-repeat', 'without the old set-up once more at the end')
+    .option('--set-up <id>', 'a set-up of the job that is tested; repeat for more', collect)
+    .option('--draws <n>', 'draws behind the cool-down')
+    .option('--seed <n>', 'seed of the draws')
+    .addHelpText(
+      'after',
+      example(
+        'standstill plan --resolution "3 ft" --speed "60 mph" --spread "2 ft"',
+        'standstill plan --resolution "3 ft" --from before.csv --job examples/hill-climb-coupe',
+      ),
+    )
+    .action(async (options: PlanTestOptions) =>
+      end(await (await import('./commands/plan-test.ts')).planOfTest(options, terminal)),
     );
 
   withPicture(withLogOptions(program.command('explain <job>'), 'of the job'))

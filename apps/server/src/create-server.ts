@@ -9,6 +9,8 @@ import { calculationsHere } from './calculations/calculations-here.ts';
 import type { Calculations } from './calculations/calculations.ts';
 import { comparisonRoutes } from './comparisons/comparison-routes.ts';
 import { explanationRoutes } from './explanations/explanation-routes.ts';
+import { fadeRoutes } from './fades/fade-routes.ts';
+import { planRoutes } from './plans/plan-routes.ts';
 import { describeApi } from './description/describe-api.ts';
 import { allowedHosts } from './guard/allowed-hosts.ts';
 import { checkCaller } from './guard/check-caller.ts';
@@ -74,7 +76,16 @@ export function createServer(parts: ServerParts): App {
   return app;
 }
 
-const everyRoute = [healthRoutes, jobRoutes, logRoutes, questionRoutes, comparisonRoutes, explanationRoutes];
+const everyRoute = [
+  healthRoutes,
+  jobRoutes,
+  logRoutes,
+  questionRoutes,
+  comparisonRoutes,
+  fadeRoutes,
+  planRoutes,
+  explanationRoutes,
+];
 
 function guard(app: App, hosts: ReadonlySet<string>): void {
   void app.register(helmet, securityHeaders);

@@ -1,6 +1,8 @@
 import { answerQuestion } from '../questions/answer-question.ts';
 import { calculateComparison } from './calculate-comparison.ts';
 import { calculateExplanation } from './calculate-explanation.ts';
+import { calculateFade } from './calculate-fade.ts';
+import { calculatePlan } from './calculate-plan.ts';
 import type { Calculations } from './calculations.ts';
 import { picturesOfLog, reportOfLog } from './report-of-log.ts';
 
@@ -15,6 +17,8 @@ export function calculationsHere(): Calculations {
     reportLog: async (task) => reportOfLog(task),
     drawStops: async (task) => picturesOfLog(task),
     compare: async (task) => calculateComparison(task),
+    fade: async (task) => calculateFade(task),
+    plan: async (task) => calculatePlan(task),
     explain: async (task) => calculateExplanation(task),
     close: () => Promise.resolve(),
   };

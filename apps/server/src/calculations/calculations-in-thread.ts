@@ -21,6 +21,8 @@ export function calculationsInThread(
       thread.ask<LogReport | LogRefusal>('reportLog', task).catch((error: unknown) => tooHeavy(error, task)),
     drawStops: (task) => thread.ask('drawStops', task),
     compare: (task) => thread.ask('compare', task),
+    fade: (task) => thread.ask('fade', task),
+    plan: (task) => thread.ask('plan', task),
     explain: (task) => thread.ask('explain', task),
     close: () => thread.close(),
   };

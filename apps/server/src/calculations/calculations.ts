@@ -1,13 +1,18 @@
 import type {
   Comparison,
   ComparisonRefusal,
+  FadeRefusal,
+  FadeReport,
   LogFile,
   LogRefusal,
   LogReport,
   Reconciliation,
   ReconciliationRefusal,
   ReportLogOptions,
+  TestPlan,
 } from '@standstill/workshop';
+import type { z } from 'zod';
+import type { planRequest } from '../plans/plan-schemas.ts';
 import type { KeptLog } from '../proof/kept-log.ts';
 import type { ProofAnswer } from '../proof/proof-answer.ts';
 import type { QuestionTask } from '../questions/answer-question.ts';
@@ -54,6 +59,24 @@ export interface ExplanationTask extends ProofTask {
   readonly confounders: readonly string[];
 }
 
+export interface FadeTask extends ProofTask {
+  /** A second row of stops; none where empty. */
+  readonly against: readonly KeptLog[];
+  readonly name?: string;
+  readonly againstName?: string;
+  readonly definition?: 'application' | 'gate';
+  readonly setUp?: string;
+  readonly draws?: number;
+  readonly seed: number;
+}
+
+export interface PlanTask {
+  /** Null without a job. */
+  readonly document: unknown;
+  readonly logs: readonly KeptLog[];
+  readonly asked: Omit<z.output<typeof planRequest>, 'jobId' | 'from'>;
+}
+
 /** Everything that takes long enough to hold up other requests. */
 export interface Calculations {
   /** Answers a question of a job. */
@@ -61,6 +84,8 @@ export interface Calculations {
   reportLog(task: LogTask): Promise<LogReport | LogRefusal>;
   drawStops(task: DrawingTask): Promise<{ readonly sentence: string; readonly picture: string | null }>;
   compare(task: ComparisonTask): Promise<ProofAnswer<Comparison | ComparisonRefusal>>;
+  fade(task: FadeTask): Promise<ProofAnswer<FadeReport | FadeRefusal>>;
+  plan(task: PlanTask): Promise<ProofAnswer<TestPlan>>;
   explain(task: ExplanationTask): Promise<ProofAnswer<Reconciliation | ReconciliationRefusal>>;
   close(): Promise<void>;
 }

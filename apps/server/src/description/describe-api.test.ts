@@ -47,6 +47,8 @@ test('the description has every request of the API and no other', async () => {
       'post /api/balance',
       'post /api/simulate',
       'post /api/comparisons',
+      'post /api/fades',
+      'post /api/plans',
       'post /api/explanations',
     ].sort(),
   );

@@ -2,6 +2,8 @@ import {
   balanceReport,
   comparison,
   comparisonRefusal,
+  fadeRefusal,
+  fadeReport,
   heatReport,
   jobDocumentSchema,
   limitsReport,
@@ -13,6 +15,7 @@ import {
   reconciliation,
   reconciliationRefusal,
   simulationReport,
+  testPlan,
 } from '@standstill/workshop';
 import { z } from 'zod';
 import { jobSummary, storedJob } from '../jobs/job-schemas.ts';
@@ -38,6 +41,9 @@ const named = {
   SimulationReport: simulationReport,
   Comparison: comparison,
   ComparisonRefusal: comparisonRefusal,
+  FadeReport: fadeReport,
+  FadeRefusal: fadeRefusal,
+  TestPlan: testPlan,
   Reconciliation: reconciliation,
   ReconciliationRefusal: reconciliationRefusal,
   Problem: problem,

@@ -1,10 +1,9 @@
 import type { z } from 'zod';
 import type { App } from '../app.ts';
-import { invalidJob } from '../jobs/read-document.ts';
 import { problemAnswers } from '../problems/problem-answers.ts';
-import { RequestRefusal } from '../problems/request-refusal.ts';
 import { answerOrPicture, pictureBody, pictureQuery, wantsPicture } from './picture-request.ts';
 import type { ProofAnswer } from './proof-answer.ts';
+import { refusalFor } from './refusal-for.ts';
 
 /** A request that is answered from kept logs, and by a picture where one is wanted. */
 export interface ProofRoute<Body, Answer extends { readonly sentence: string }> {
@@ -38,10 +37,4 @@ export function proofRoute<Body, Answer extends { readonly sentence: string }>(
     const { type, body: drawn } = pictureBody(found.picture, found.answer.sentence);
     return reply.type(type).send(drawn);
   });
-}
-
-function refusalFor({ about, problems }: Extract<ProofAnswer<unknown>, { ok: false }>): RequestRefusal {
-  if (about === 'job') return invalidJob(problems);
-  const sentences = problems.map(({ found, message }) => `${found}: ${message}`);
-  return new RequestRefusal('log-not-usable', sentences.join(' '), { problems });
 }

@@ -29,7 +29,7 @@ export function stopsPicture(reports: readonly LogReport[], look: PictureLook): 
   );
   const told = stops.map(({ stop, name, nominalSpeed }) => ({
     stop,
-    heading: `Stop ${stop.number} in ${name}${stop.clock === null ? '' : `, ${stop.clock}`}`,
+    heading: `Stop ${stop.number} in ${fileName(name)}${stop.clock === null ? '' : `, ${stop.clock}`}`,
     sentence: stopSentence(stop, nominalSpeed, say),
     verdict: verdictWords(stop),
   }));
@@ -63,4 +63,9 @@ export function stopPicture(report: LogReport, number: number, look: PictureLook
   if (stop === undefined) return null;
   const sentence = stopSentence(stop, report.nominalSpeed_m_s, speaker(look.units));
   return stopsPicture([{ ...report, sentence, stops: [stop] }], look);
+}
+
+/** Whatever folder the log lies in. */
+function fileName(path: string): string {
+  return path.split(/[\\/]/u).at(-1) ?? path;
 }

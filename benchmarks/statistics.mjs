@@ -27,10 +27,9 @@ export default function statistics() {
 }
 
 function compared(before, after, seed) {
-  const set = (name, distances) => ({ name, stops: distances.map(stopOf) });
   return compareStopSets({
-    before: set('before', before),
-    after: set('after', after),
+    before: { name: 'before', stops: before.map(stopOf) },
+    after: { name: 'after', stops: after.map(stopOf) },
     nominalSpeed: 26.8224,
     definition: 'application',
     seed,

@@ -8,6 +8,8 @@ import { published } from '../published.ts';
 const table = fileURLToPath(new URL('../../../shared/logs/tables/cars.csv', import.meta.url));
 
 const pairs = existsSync(table) ? readPairs(table) : undefined;
+if (pairs === undefined)
+  console.info(`The table of fifty stops is not here (${table}): its fits are skipped.`);
 
 test.skipIf(pairs === undefined)(
   'the table of fifty stops is beside this repository, so its fits are checked',

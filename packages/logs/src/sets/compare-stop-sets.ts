@@ -13,6 +13,7 @@ import {
 import { adjustedDifference } from './adjusted/adjusted-difference.ts';
 import type { AdjustedDifference, NotAdjusted } from './adjusted/adjustment.ts';
 import { countedDistances, type CountedDistances } from './counted-distances.ts';
+import { fewestRuns } from './fewest-runs.ts';
 import { setFigures } from './set-figures.ts';
 import { setTooSmall, type SetTooSmall } from './set-too-small.ts';
 import type { DistanceDefinition, IntervalValue, SetFigures, StopSet } from './stop-set.ts';
@@ -80,9 +81,6 @@ export interface StopSetComparison {
   readonly runsNeeded: { readonly difference: number; readonly runsPerSet: number | null };
   readonly confounders: readonly string[];
 }
-
-/** Stops in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
-const fewestRuns = 4;
 
 /**
  * Compares the stops before a change with those after it, honestly: means with Welch's interval, a permutation test that

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { det as determinant, inv, multiply, transpose } from 'mathjs';
 import { linearRegression } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { groupLeastSquares } from './group-least-squares.ts';
@@ -60,6 +61,23 @@ test('the weights of the values add up to what the fit finds', () => {
       );
     }),
     { seed: 33, numRuns: 200 },
+  );
+});
+
+test('the weights are those of the normal equations, solved by a general-purpose package', () => {
+  const size = fc.double({ min: -3, max: 3, noNaN: true });
+  fc.assert(
+    fc.property(fc.array(fc.tuple(size, size), { minLength: 6, maxLength: 9 }), (rows) => {
+      const matrix = rows.map(([x, y], i) => [1, x + (i % 3), y - (i % 2) * 2]);
+      const square = multiply(transpose(matrix), matrix);
+      fc.pre(Math.abs(determinant(square)) > 1e-2);
+      const expected = multiply(inv(square), transpose(matrix));
+      const columns = [0, 1, 2].map((column) => matrix.map((row) => row[column]!));
+      leastSquaresWeights(columns).forEach((weight, j) =>
+        weight.forEach((each, i) => expect(each).toBeCloseTo(expected[j]![i]!, 8)),
+      );
+    }),
+    { seed: 34, numRuns: 200 },
   );
 });
 

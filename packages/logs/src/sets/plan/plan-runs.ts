@@ -1,9 +1,7 @@
 import { differenceShown, requireRange, runsNeeded, spreadInterval } from '@standstill/numerics';
 import { comparisonDesigns } from './comparison-designs.ts';
+import { fewestRuns } from '../fewest-runs.ts';
 import type { PlanInput, RunsPlan } from './runs-plan.ts';
-
-/** Runs in a set under which its spread is hardly known, so that no plan should rest on fewer (common practice). */
-const fewestRuns = 4;
 
 /**
  * How many runs each set takes so that a difference of the wanted size is likely to show, and what so many do show.

@@ -17,7 +17,7 @@ const { document } = reading;
 const example = reading.job;
 const setUps = ['as-found', 'front-kit'] as const;
 
-function explained(job: Job, before: LogReport, after: LogReport, seed = 1, draws = 200): Reconciliation {
+function explained(job: Job, before: LogReport, after: LogReport, seed = 1, draws = 120): Reconciliation {
   const found = explainStops({
     job,
     before: { setUp: setUps[0], reports: [before] },
@@ -40,14 +40,14 @@ const width = ({ low, high }: Estimate): number => high - low;
 
 describe('learning from stops', () => {
   it('holds the truth in its intervals, over some cars and days', () => {
-    const found = coverageOf({ job: example, setUps, tires: 'tires', cases: 16, draws: 120 });
+    const found = coverageOf({ job: example, setUps, tires: 'tires', cases: 12, draws: 100 });
     console.log(
       `of stated 95 % intervals: grip ${printed(found.grip)}, distance ${printed(found.distance)}, expected ${printed(found.expected)}, share ${printed(found.share)}`,
     );
     for (const { held, of } of [found.grip, found.distance, found.expected, found.share]) {
-      expect(of).toBeGreaterThan(10);
-      // 95 % with so few cases: 13 of 16 or fewer come by chance once in twenty times; the long test has a thousand.
-      expect(held / of).toBeGreaterThan(0.8);
+      expect(of).toBeGreaterThan(7);
+      // 95 % with so few cases: three misses or more come by chance once in fifty times; the long test has hundreds.
+      expect(of - held).toBeLessThan(3);
     }
     expect(found.width.learned).toBeLessThan(0.6 * found.width.byJob);
     expect(found.misfits).toBeLessThan(3);
@@ -57,7 +57,7 @@ describe('learning from stops', () => {
     const [before, after] = made(3);
     const one = explained(example, before, after);
     expect(explained(example, before, after)).toEqual(one);
-    const other = explained(example, before, after, 2, 300);
+    const other = explained(example, before, after, 2, 240);
     const { expected_m: a } = one.change!;
     const { expected_m: b } = other.change!;
     expect(b).not.toEqual(a);
@@ -65,7 +65,7 @@ describe('learning from stops', () => {
   });
 
   it('is never less sure of the old set-up for twice the stops', () => {
-    for (let seed = 0; seed < 4; seed += 1) {
+    for (let seed = 0; seed < 2; seed += 1) {
       const [before, after] = made(seed);
       const again = before.stops.map((stop) => ({ ...stop, start_s: stop.start_s + 1000 }));
       const twice = { ...before, stops: [...before.stops, ...again] };
@@ -86,7 +86,7 @@ describe('learning from stops', () => {
   it('does not care for the units of the job', () => {
     const [before, after] = made(5);
     const wanted = explained(example, before, after).change!;
-    for (let pick = 1; pick <= 3; pick += 1) {
+    for (let pick = 1; pick <= 2; pick += 1) {
       const other = soundJob(respelled(document, picksFrom(pick)));
       const found = explained(other, before, after).change!;
       for (const key of ['byJob_m', 'expected_m', 'measured_m'] as const)

@@ -30,7 +30,7 @@ describe('stated 95 % intervals over a thousand cars and days', () => {
   ])(
     'hold the truth: $name',
     ({ name, ...what }) => {
-      const found = coverageOf({ ...what, cases: 500, draws: 200 });
+      const found = coverageOf({ ...what, cases: 500, draws: 150 });
       console.log(
         `${name}: grip ${printed(found.grip)}, distance ${printed(found.distance)}, expected ${printed(found.expected)}, unexplained ${printed(found.unexplained)}, share ${printed(found.share)}; misfits ${found.misfits}; width of the distance before ${found.width.byJob.toFixed(2)} m by the job, ${found.width.learned.toFixed(2)} m learned`,
       );

@@ -36,7 +36,7 @@ export interface SmoothedStop {
 const none: MotionNoise = { jerk: 0, bias: 0, wander: 0 };
 
 /**
- * Makes the way back of the smoother, from the last step to the first.
+ * Makes the way back of the smoother, from the last step to the first that is shown.
  *
  * @param layout - which unknowns there are
  * @returns overwrites what was filtered with what is known by hindsight, m and s, and describes it
@@ -50,7 +50,8 @@ export function backwardPass(
   const matrix = (): Float64Array => new Float64Array(size * size);
   const step: LinearStep = { transition: matrix(), noise: matrix() };
   return (steps, sensors, { filtered, predicted, last }) => {
-    for (let k = steps.count - 2; k >= 0; k -= 1) {
+    const first = firstShown(steps, sensors.shownFrom);
+    for (let k = steps.count - 2; k >= first; k -= 1) {
       fillMotionStep(step, layout, steps.time[k + 1]! - steps.time[k]!, none, k + 1 === steps.start);
       smooth({
         transition: step.transition,
@@ -59,7 +60,7 @@ export function backwardPass(
         smoothed: filtered[k + 1]!,
       });
     }
-    return described(layout, steps, sensors, filtered, last);
+    return described(layout, steps, sensors, { states: filtered, last, first });
   };
 }
 
@@ -67,23 +68,32 @@ function described(
   layout: MotionLayout,
   steps: SmootherSteps,
   sensors: StopSensors,
-  states: readonly GaussianState[],
-  last: GaussianState,
+  { states, last, first }: { states: readonly GaussianState[]; last: GaussianState; first: number },
 ): SmoothedStop {
-  const column = (at: (state: GaussianState) => number): Float64Array =>
-    Float64Array.from({ length: steps.count }, (_, k) => at(states[k]!));
+  const column = (at: (state: GaussianState) => number): Float64Array => {
+    const values = new Float64Array(steps.count - first);
+    for (let k = 0; k < values.length; k += 1) values[k] = at(states[first + k]!);
+    return values;
+  };
   const hasLatency = layout.latency >= 0;
   return {
-    time: steps.time,
+    time: steps.time.slice(first),
     speed: column(({ mean }) => Math.max(0, mean[speedAt]!)),
     speedError: column((state) => errorOf(state, speedAt)),
     acceleration: column(({ mean }) => mean[accelerationAt]!),
-    start: steps.start,
+    start: steps.start - first,
     distance: last.mean[distanceAt]!,
     distanceError: errorOf(last, distanceAt),
     latency: hasLatency ? last.mean[layout.latency]! : sensors.latency.value,
     latencyError: hasLatency ? errorOf(last, layout.latency) : sensors.latency.standardError,
   };
+}
+
+/** Index of the last step before what is shown. */
+function firstShown({ time, start }: SmootherSteps, from: number): number {
+  let first = start;
+  while (first > 0 && time[first]! > from) first -= 1;
+  return first;
 }
 
 function errorOf({ mean, covariance }: GaussianState, at: number): number {

@@ -91,5 +91,5 @@ function positionOf(table: ChannelTable, noise: number): LogSensors['position'] 
 
 function noiseOf(track: SpeedTrack): number {
   const longest = track.runs.reduce((best, run) => (run.time.length > best.time.length ? run : best));
-  return roughness(longest.speed.filter((value) => value > 1));
+  return roughness(longest.speed, (value) => value > 1);
 }

@@ -13,6 +13,8 @@ export interface StopSensors {
   /** s, where the motion is followed from and to. */
   readonly from: number;
   readonly to: number;
+  /** s, from where the motion is wanted by hindsight. */
+  readonly shownFrom: number;
   /** s, where the distance begins. */
   readonly start: number;
   /** s, within which the brake is applied and the deceleration builds up. */

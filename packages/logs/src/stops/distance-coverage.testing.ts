@@ -8,7 +8,7 @@ import { findStops } from './find-stops.ts';
 
 export interface CoverageInput {
   /** Hz, of the speed. */
-  readonly rate: number;
+  readonly rate: 1 | 5 | 10 | 25 | 100;
   readonly startBy: 'any' | 'deceleration-onset';
   readonly sensors: 'speed' | 'speed and accelerometer';
   readonly draws: number;
@@ -23,6 +23,19 @@ export interface Coverage {
   readonly missed: number;
 }
 
+/** m, greatest median half width that is let pass: by sensors and start, at 1, 5, 10, 25 and 100 Hz. */
+const widths = {
+  'speed any': [14.5, 4.5, 3.2, 2.9, 2.8],
+  'speed deceleration-onset': [6.5, 2.9, 2.4, 2.2, 2.1],
+  'speed and accelerometer any': [1.8, 0.9, 0.8, 0.8, 0.8],
+  'speed and accelerometer deceleration-onset': [2, 1.1, 1, 1, 1],
+} as const;
+
+/** m, what the median half width of a case may be at most. */
+export function widest({ sensors, startBy, rate }: CoverageInput): number {
+  return widths[`${sensors} ${startBy}`][[1, 5, 10, 25, 100].indexOf(rate)] ?? 0;
+}
+
 const receiver: Omit<Sensor, 'rate'> = {
   noise: 0.03,
   correlatedNoise: 0.03,
@@ -35,7 +48,7 @@ const receiver: Omit<Sensor, 'rate'> = {
 export function distanceCoverage(input: CoverageInput): Coverage {
   const { rate, startBy, sensors, draws } = input;
   const errors: number[] = [];
-  const widths: number[] = [];
+  const halfWidths: number[] = [];
   let covered = 0;
   for (let draw = 0; draw < draws; draw += 1) {
     const random = randomStream(20_261, `${rate}/${startBy}/${draw}`);
@@ -66,10 +79,10 @@ export function distanceCoverage(input: CoverageInput): Coverage {
     if (stop === undefined) continue;
     const error = stop.applicationDistance - (startBy === 'any' ? made.fromSwitch : made.fromOnset);
     errors.push(error);
-    widths.push(1.96 * stop.distanceStandardError);
+    halfWidths.push(1.96 * stop.distanceStandardError);
     if (Math.abs(error) <= 1.96 * stop.distanceStandardError) covered += 1;
   }
-  const halfWidth = quantile(widths, 0.5);
+  const halfWidth = quantile(halfWidths, 0.5);
   print(input, covered / errors.length, halfWidth, errors);
   return { covered: covered / errors.length, halfWidth, missed: draws - errors.length };
 }

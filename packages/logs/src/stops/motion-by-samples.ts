@@ -66,6 +66,7 @@ export function motionBySamples(context: StopContext, parts: SampledParts): Stop
     startDelayError: brake === null ? 0 : options.speedLatency.standardError,
     buildUpTime: track.interval <= 1.05 / showsBuildUp ? estimate.time - start + estimate.nearlyFull : null,
     chain,
-    trace: drawnTrace(context, { start: start - latency, end, rest, latency, build: estimate.nearlyFull }),
+    trace: () =>
+      drawnTrace(context, { start: start - latency, end, rest, latency, build: estimate.nearlyFull }),
   };
 }

@@ -61,7 +61,7 @@ export function motionBySmoother(
     startDelayError: brake === null ? 0 : accelerationDelay,
     buildUpTime: buildUpOf(chain),
     chain,
-    trace: traceOf(smoothed, start, end),
+    trace: () => traceOf(smoothed, start, end),
   };
 }
 

@@ -21,6 +21,8 @@ const longestRamp = 2;
  * miss the true one however dense the samples. Common practice.
  */
 const roundedBy = 0.025;
+/** Share of the time between samples by which the onset may miss beyond that: what none of them shows. Common practice. */
+const unseen = 0.04;
 
 /**
  * Estimates the onset of deceleration by back-extrapolation: a straight approach and a ramp to steady deceleration are
@@ -58,12 +60,13 @@ export function estimateOnset(
     step + interval / 2,
     shortestRamp,
     longestRamp,
-    30,
-    9,
+    24,
+    7,
   );
   const judged = judgedFits(coarse.map(fit), times, speeds, floor);
   const finer = finerGrid(judged);
-  return described(judgedFits(finer.map(fit), times, speeds, floor), times, joins);
+  const rounded = Math.hypot(roundedBy, unseen * interval);
+  return described(judgedFits(finer.map(fit), times, speeds, floor), times, joins, rounded);
 }
 
 /** s that are fitted before and after the step, and by how much the onset may lie before it. */
@@ -118,7 +121,7 @@ function finerGrid({ fits, mean }: JudgedFits): OnsetShape[] {
   const factor = Math.exp(4 * Math.sqrt(mean((fit) => (Math.log(fit.shape.ramp) - logRamp) ** 2)) + 0.3);
   const ramp = Math.exp(logRamp);
   const [shortest, longest] = [Math.max(shortestRamp, ramp / factor), Math.min(longestRamp, ramp * factor)];
-  return gridOf(start - reach, start + reach, shortest, longest, 30, 9);
+  return gridOf(start - reach, start + reach, shortest, longest, 24, 7);
 }
 
 /** Fits with the weight that each has by its likelihood. */
@@ -154,6 +157,7 @@ function described(
   { noise, correlation, mean }: JudgedFits,
   times: Float64Array,
   joins: number,
+  rounded: number,
 ): OnsetEstimate {
   const end = times[times.length - 1]!;
   const from = (start: number | null): FittedPart => {
@@ -161,7 +165,7 @@ function described(
     const distance = mean(distanceOf);
     const entrySpeed = mean((fit) => fittedSpeed(fit, start ?? fit.shape.start));
     const level = (end - times[0]!) * noise * Math.sqrt(correlation / times.length);
-    const shape = start === null ? entrySpeed * roundedBy : 0;
+    const shape = start === null ? entrySpeed * rounded : 0;
     const variance = mean((fit) => (distanceOf(fit) - distance) ** 2) + level * level + shape * shape;
     return { entrySpeed, distance, standardError: Math.sqrt(variance) };
   };
@@ -169,7 +173,7 @@ function described(
   const spread = mean((fit) => (fit.shape.start - time) ** 2);
   return {
     time,
-    standardError: Math.hypot(Math.sqrt(spread), roundedBy),
+    standardError: Math.hypot(Math.sqrt(spread), rounded),
     nearlyFull: mean(({ shape }) => shape.ramp * 0.9 ** (1 / shape.power)),
     joins,
     noise,

@@ -16,9 +16,11 @@ export interface Around {
   readonly withAcceleration: boolean;
 }
 
-/** s before the start and after rest that are smoothed with the stop. */
-const leadIn = 3;
-const leadOut = 0.6;
+/** s before the start and after rest that are smoothed with the stop, and how many samples of the speed at least. */
+const leadIn = { seconds: 2, samples: 4 };
+const leadOut = { seconds: 0.3, samples: 1 };
+/** s before the start that are shown. */
+const shown = 1;
 /** m/s, one standard deviation of the slow error of a receiver's speed. Common practice. */
 const wander = 0.04;
 
@@ -37,8 +39,9 @@ export function sensorsAround(context: StopContext, around: Around): StopSensors
     0.15,
     3 * Math.hypot(rest.standardError, withAcceleration ? latency.standardError : 0),
   );
-  const from = Math.min(start, onset) - leadIn;
-  const to = restTime + unsure + leadOut;
+  const { interval } = context.track;
+  const from = Math.min(start, onset) - Math.max(leadIn.seconds, leadIn.samples * interval);
+  const to = restTime + unsure + Math.max(leadOut.seconds, leadOut.samples * interval);
   const within = ({ time, values }: RealSamples, late: number): RealSamples => {
     const [first, end] = [firstFrom(time, from + late), firstFrom(time, to + late)];
     return { time: time.subarray(first, end), values: values.subarray(first, end) };
@@ -54,6 +57,7 @@ export function sensorsAround(context: StopContext, around: Around): StopSensors
   return {
     from,
     to,
+    shownFrom: start - shown,
     start,
     application: { from: Math.min(start, onset) - 0.1, to: onset + build + 0.3 },
     rest: { from: restTime - unsure, to: restTime + unsure },

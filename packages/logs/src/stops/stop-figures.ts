@@ -57,7 +57,7 @@ export function stopFigures(
     developedPressure: developedMean(table, 'brake-pressure', chain),
     developedPedalForce: developedMean(table, 'pedal-force', chain),
     heading: headingAt(table, start),
-    trace: motion.trace,
+    trace: motion.trace(),
   } satisfies Omit<FoundStop, 'flags'>;
   return {
     ...figures,

@@ -19,5 +19,6 @@ export interface StopMotion {
   readonly buildUpTime: number | null;
   /** s and m/s from the start to rest. */
   readonly chain: SpeedRun;
-  readonly trace: FoundStop['trace'];
+  /** Makes the trace for drawing. */
+  readonly trace: () => FoundStop['trace'];
 }

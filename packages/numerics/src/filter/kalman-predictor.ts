@@ -14,7 +14,7 @@ export interface LinearStep {
  * Equation: x ← F x, P ← F P Fᵀ + Q
  * Assumes: a linear step with normal noise that is independent of everything before.
  *
- * The step allocates nothing; P stays symmetric to the last bit.
+ * The step allocates nothing and skips the zeros of F, of which there are many; P stays symmetric to the last bit.
  *
  * @param size - n, 1
  * @returns overwrites a state with its prediction; F, Q and the state must all be of size n
@@ -27,31 +27,27 @@ export interface LinearStep {
 export function kalmanPredictor(size: number): (state: GaussianState, step: LinearStep) => void {
   const mean = new Float64Array(size);
   const half = new Float64Array(size * size);
-  return (state, { transition, noise }) => {
-    multiply(half, transition, state.covariance, size);
-    for (let i = 0; i < size; i += 1) {
-      let sum = 0;
-      for (let k = 0; k < size; k += 1) sum += transition[i * size + k]! * state.mean[k]!;
-      mean[i] = sum;
-      for (let j = 0; j <= i; j += 1) {
-        let spread = noise[i * size + j]!;
-        for (let k = 0; k < size; k += 1) spread += half[i * size + k]! * transition[j * size + k]!;
-        state.covariance[i * size + j] = spread;
-        state.covariance[j * size + i] = spread;
+  return ({ mean: before, covariance }, { transition, noise }) => {
+    mean.fill(0);
+    half.fill(0);
+    for (let i = 0; i < size; i += 1)
+      for (let k = 0; k < size; k += 1) {
+        const factor = transition[i * size + k]!;
+        if (factor === 0) continue;
+        mean[i] = mean[i]! + factor * before[k]!;
+        for (let j = 0; j < size; j += 1)
+          half[i * size + j] = half[i * size + j]! + factor * covariance[k * size + j]!;
       }
-    }
-    state.mean.set(mean);
+    before.set(mean);
+    covariance.set(noise);
+    for (let j = 0; j < size; j += 1)
+      for (let k = 0; k < size; k += 1) {
+        const factor = transition[j * size + k]!;
+        if (factor === 0) continue;
+        for (let i = j; i < size; i += 1)
+          covariance[i * size + j] = covariance[i * size + j]! + half[i * size + k]! * factor;
+      }
+    for (let i = 1; i < size; i += 1)
+      for (let j = 0; j < i; j += 1) covariance[j * size + i] = covariance[i * size + j]!;
   };
-}
-
-/** Skips the zeros of the left factor, of which a transition has many. */
-function multiply(product: Float64Array, left: Float64Array, right: Float64Array, size: number): void {
-  product.fill(0);
-  for (let i = 0; i < size; i += 1)
-    for (let k = 0; k < size; k += 1) {
-      const factor = left[i * size + k]!;
-      if (factor === 0) continue;
-      for (let j = 0; j < size; j += 1)
-        product[i * size + j] = product[i * size + j]! + factor * right[k * size + j]!;
-    }
 }

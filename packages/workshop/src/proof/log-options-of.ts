@@ -17,6 +17,7 @@ export function logOptionsOf(job: Job, run: JobRun | null): ReportLogOptions {
   return {
     ...(speed === null ? {} : { nominalSpeed: speed.value }),
     ...(run === null || run.grade === null ? {} : { grade: run.grade.value }),
+    ...(run === null || run.startTemperature === null ? {} : { statedStart: run.startTemperature.value }),
     ...(run === null || run.judgements.length === 0 ? {} : { judgements: run.judgements.map(givenOf) }),
     ...(job.logColumns.length === 0 ? {} : { remembered: job.logColumns }),
     ...(low === null && high === null

@@ -6,6 +6,7 @@ import { columnsFor } from './columns/columns-for.ts';
 import type { GivenJudgement } from './judge/given-judgement.ts';
 import { judgeStops } from './judge/judge-stops.ts';
 import { logSentence } from './log-sentence.ts';
+import { withStatedStart } from './stated-start.ts';
 import { stopResultOf } from './stop-result-of.ts';
 
 export interface LogFile {
@@ -27,6 +28,8 @@ export interface ReportLogOptions {
   readonly grade?: number;
   /** °C, between which the brakes are to be when a stop begins; a stop outside is left out. */
   readonly startTemperature?: NonNullable<FindOptions['startTemperature']>;
+  /** °C of the rotors at the start, as a person wrote it down: holds where the log recorded none. */
+  readonly statedStart?: number;
   /** A person's word on stops: by a moment inside the stop, s on the log's time base. */
   readonly judgements?: readonly GivenJudgement[];
   readonly units?: 'us' | 'metric';
@@ -44,7 +47,11 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
   const scan = scanned(file, options);
   if (!scan.ok) return refusal(file, scan.code, scan.sentence);
   const { judgements = [], nominalSpeed = null, units = 'us' } = options;
-  const { stops, issues } = judgeStops(scan.stops.map(stopResultOf), judgements);
+  const { startTemperature: window, statedStart: stated = null } = options;
+  const found = scan.stops.map(stopResultOf);
+  const started =
+    window === undefined ? found : found.map((stop) => withStatedStart(stop, { stated, window, units }));
+  const { stops, issues } = judgeStops(started, judgements);
   const { rejected } = scan;
   return {
     kind: 'log-report',
@@ -71,7 +78,14 @@ export function reportLog(file: LogFile, options: ReportLogOptions = {}): LogRep
 
 /** Formats whose headings do not stand at the beginning are read once more where columns are remembered for them. */
 function scanned({ name, content }: LogFile, options: ReportLogOptions): ReturnType<typeof scanLog> {
-  const { columns, remembered = [], judgements: _judgements, units = 'us', ...rest } = options;
+  const {
+    columns,
+    remembered = [],
+    judgements: _judgements,
+    statedStart: _start,
+    units = 'us',
+    ...rest
+  } = options;
   const scanBy = (choices: ColumnChoices | null): ReturnType<typeof scanLog> =>
     scanLog(content, { ...rest, name, units, ...(choices === null ? {} : { columns: choices }) });
   if (columns !== undefined || remembered.length === 0) return scanBy(columns ?? null);

@@ -65,7 +65,7 @@ function window({ input, window: { low, high } }: PlanWarningsInput, say: Speake
     input.job?.test.startTemperatureHigh != null;
   if (isStated) return [];
   return [
-    `The window of rotor temperatures at the start, ${say.range(low, high, 'temperature')}, is that of regulations; a car that is driven hotter is better tested hotter.`,
+    `The window of rotor temperatures at the start, ${say.plain(low, 'temperature')} to ${say.plain(high, 'temperature')}, is that of regulations; a car that is driven hotter is better tested hotter.`,
   ];
 }
 

@@ -7,7 +7,8 @@ export function schemas(): Readonly<Record<string, () => Schema>> {
   return {
     job: jobJsonSchema,
     ...Object.fromEntries(resultKinds.map((kind) => [kind, () => resultJsonSchema(kind)])),
-    stops,
+    stops: () => logs('stops'),
+    channels: () => logs('channels'),
     check,
     'new-job': newJob,
     serving,
@@ -16,11 +17,11 @@ export function schemas(): Readonly<Record<string, () => Schema>> {
 
 const dialect = 'https://json-schema.org/draft/2020-12/schema';
 
-/** `stops --json`: one entry a log, in the order of the command. */
-function stops(): Schema {
+/** `stops --json` and `channels --json`: one entry a log, in the order of the command. */
+function logs(title: string): Schema {
   return {
     $schema: dialect,
-    title: 'stops',
+    title,
     type: 'array',
     items: { oneOf: [resultJsonSchema('log-report'), resultJsonSchema('log-refusal')] },
   };

@@ -1,23 +1,14 @@
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Comparison, ComparisonRefusal } from '@standstill/workshop';
-import { serverUnderTest } from '../server.testing.ts';
-import type { ServerUnderTest } from '../server.testing.ts';
-import { loadDemo } from '../start/load-demo.ts';
-import { readDemo } from '../start/read-demo.ts';
+import { demoServer } from '../proof/demo-logs.testing.ts';
+import type { DemoServer } from '../proof/demo-logs.testing.ts';
 
-const demo = fileURLToPath(new URL('../../../../examples/hill-climb-coupe/job.yaml', import.meta.url));
-let server: ServerUnderTest;
-let before: string[];
-let after: string[];
+let server: DemoServer;
+let before: readonly string[];
+let after: readonly string[];
 beforeAll(async () => {
-  server = await serverUnderTest();
-  let ids = 0;
-  const parts = { store: server.store, clock: () => new Date(0), ids: () => `log-${(ids += 1)}` };
-  await loadDemo(parts, await readDemo(demo));
-  const logs = await server.store.listLogs('demo');
-  before = logs.filter(({ name }) => name === 'before.csv').map(({ id }) => id);
-  after = logs.filter(({ name }) => name === 'after.csv').map(({ id }) => id);
+  server = await demoServer();
+  ({ before, after } = server);
 });
 afterAll(() => server.stop());
 
@@ -80,5 +71,38 @@ describe('a comparison of kept logs', () => {
       expectation: { setUp: 'moon-kit', against: 'as-found' },
     });
     expect(answer.json()).toMatchObject({ status: 422, problems: [{ code: 'unknown-set-up' }] });
+  });
+
+  test('takes the old set-up once more, and a reference car only on both days', async () => {
+    const url = '/api/jobs/demo/logs?name=again.csv';
+    const content = (await server.store.getLog('demo', before[0] ?? ''))?.bytes ?? new Uint8Array();
+    // The same stops half a minute later: no drift at all.
+    const later = Buffer.from(content)
+      .toString()
+      .replaceAll(/^(\d+\.\d+),/gm, (_, time) => `${Number(time) + 30},`);
+    const kept = await server.app.inject({ method: 'POST', url, payload: later });
+    const repeat = [kept.json<{ id: string }>().id];
+    const asked = (await compare({ jobId: 'demo', before, after, repeat })).json<Comparison>();
+    expect(asked.control?.kind).toBe('repeat');
+    expect(asked.control?.drift_m.value).toBeCloseTo(0, 1);
+    const half = await compare({ jobId: 'demo', before, after, referenceBefore: repeat });
+    expect(half.json()).toMatchObject({ status: 400, type: '/problems/request-invalid' });
+    expect(half.json<{ detail: string }>().detail).toContain('both referenceBefore and referenceAfter');
+  });
+
+  test('comes as a picture where one is asked for, and says why where there is none', async () => {
+    const picture = (query: string, headers: Record<string, string>, payload: object) =>
+      server.app.inject({ method: 'POST', url: `/api/comparisons${query}`, headers, payload });
+    const asked = await picture('?as=svg', {}, { jobId: 'demo', before, after });
+    expect(asked.statusCode).toBe(200);
+    expect(asked.headers['content-type']).toBe('image/svg+xml; charset=utf-8');
+    expect(asked.body).toMatch(
+      /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg".*<title>Every run, before and after<\/title>/,
+    );
+    const same = await picture('?as=svg', {}, { jobId: 'demo', before, after: before });
+    expect(same.json()).toMatchObject({ status: 422, type: '/problems/nothing-to-draw' });
+    expect((await picture('?as=png', {}, { jobId: 'demo', before, after })).json()).toMatchObject({
+      status: 400,
+    });
   });
 });

@@ -131,6 +131,24 @@ describe('a kept log', () => {
     expect((await report('?speed_m_s=20')).nominalSpeed_m_s).toBe(20);
   });
 
+  test('is drawn, whole or one stop of it, and leaves out what began too cold', async () => {
+    const kept = (await upload(exampleLog())).json<Kept>();
+    const look = (query: string) => server.app.inject(`/api/jobs/${id}/logs/${kept.id}/report${query}`);
+    const url = `/api/jobs/${id}/logs/${kept.id}/report`;
+    const all = await server.app.inject({ url, headers: { accept: 'image/svg+xml,*/*;q=0.8' } });
+    expect(all.body).toBe((await look('?as=svg')).body);
+    expect(all.headers['content-type']).toBe('image/svg+xml; charset=utf-8');
+    expect(all.body).toContain('Stop 1 in before.csv');
+    expect((await look('?as=svg&stop=1')).body).toMatch(/<title>Stop 1 in before\.csv/);
+    expect((await look('?as=svg&stop=99')).json()).toMatchObject({ type: '/problems/nothing-to-draw' });
+    const window = await look('?startTemperatureLow_C=65&startTemperatureHigh_C=100');
+    expect(window.json<LogReport>().kind).toBe('log-report');
+    expect((await look('?startTemperatureLow_C=65')).json()).toMatchObject({ status: 400 });
+    expect((await look('?startTemperatureLow_C=99&startTemperatureHigh_C=65')).json()).toMatchObject({
+      status: 400,
+    });
+  });
+
   test('that is not there is not found, and neither is another job’s', async () => {
     const kept = (await upload(exampleLog())).json<Kept>();
     const other = await makeJob(server.app);

@@ -15,7 +15,8 @@ export interface ValueRange {
  */
 export function valueRange(values: Float64Array): ValueRange | null {
   let [low, high, samples] = [Infinity, -Infinity, 0];
-  for (const value of values) {
+  for (let row = 0; row < values.length; row += 1) {
+    const value = values[row]!;
     if (Number.isNaN(value)) continue;
     samples += 1;
     if (value < low) low = value;

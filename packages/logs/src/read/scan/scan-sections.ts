@@ -22,12 +22,12 @@ import { sectionFindings } from './section-findings.ts';
 /** Bytes that are looked at before a file is read. */
 const headLength = 1 << 20;
 /** Values that are held at once, in all columns together. */
-const usualCells = 1 << 22;
+const usualCells = 1 << 21;
 
 /** How a file is scanned. */
 export type ScanOptions = ReadOptions &
   FindOptions & {
-    /** Rows that are held at once; by default so many that all columns together take 32 MB. */
+    /** Rows that are held at once; by default so many that all columns together take 16 MB. */
     readonly sectionRows?: number;
   };
 

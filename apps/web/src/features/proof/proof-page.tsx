@@ -82,7 +82,7 @@ export default function ProofPage() {
       <ProofChoices document={document} />
       <RoadSheet longest={Math.max(longest(all, shown), reach * 1.04)}>
         {shown && <ComparisonSection comparison={shown} facts={facts} said={said} />}
-        <ModelSection job={job} pair={pair} sets={sets} confounders={said} onReach={setReach} />
+        <ModelSection job={job} pair={pair} sets={sets} onReach={setReach} />
         <FadeSection job={job} pair={pair} sets={sets} titleOf={titleOf} />
         <Section title="Stops before" intro={titleOf(pair.before)}>
           <SetPanel side="before" setUp={pair.before} place="before" reports={before} {...panel} />

@@ -4,6 +4,7 @@ import {
   fromUnit,
   preferredUnit,
   quantityKinds,
+  toUnit,
   type QuantityKind,
   type UnitPreferences,
 } from '@standstill/units';
@@ -15,6 +16,8 @@ export interface Measure {
   readonly symbol: string;
   /** SI value of one unit; for kinds whose zero is the SI zero. */
   readonly si: number;
+  /** The bare figure in this unit, as an axis takes it. */
+  readonly inUnit: (value: number) => number;
   /** '118 ft': an estimate shows only the digits that its interval supports, a bare value those of `precision`. */
   readonly text: (value: number | Estimate, precision?: number) => string;
   /** A value that a person stated, converted: four digits. */
@@ -48,6 +51,7 @@ export function measure(kind: QuantityKind, preferences: UnitPreferences): Measu
   return {
     symbol: unit,
     si: fromUnit(1, unit, dimension) - fromUnit(0, unit, dimension),
+    inUnit: (value) => toUnit(value, unit, dimension),
     text,
     exact: (value) => print(value, undefined),
     signed: (value, precision) => {

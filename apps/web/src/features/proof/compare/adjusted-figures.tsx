@@ -11,7 +11,7 @@ export function AdjustedFigures({ comparison }: { readonly comparison: Compariso
   if (control === null && adjusted === null) return null;
   return (
     <div className="stack expectation">
-      <h3>With the day taken out</h3>
+      <h3>{control ? 'With the day taken out' : 'With run order and conditions taken out'}</h3>
       {control && <p>{control.sentence}</p>}
       {adjusted && <p>{adjusted.sentence}</p>}
       <Figures>

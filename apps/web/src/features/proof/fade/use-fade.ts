@@ -1,11 +1,16 @@
 import { useQuery, type UseQueryResult } from '@tanstack/react-query';
-import type { FadeRefusal, FadeReport, Job } from '@standstill/workshop';
+import type { FadeRefusal, FadeReport, Job, RunSet } from '@standstill/workshop';
 import { identity } from '../../../shared/job/identity.ts';
 import { useUnits } from '../../../shared/units/unit-choice.tsx';
 import { ask } from '../../../shared/worker/ask.ts';
 import { setKey } from '../compare/use-comparison.ts';
 import type { Definition } from '../pair/proof-choices.tsx';
 import type { FadeSource } from './fade-sources.ts';
+
+/** Two sets of one set-up are told apart by what they were driven for. */
+function named({ set, title }: FadeSource, other: FadeSource | null): RunSet {
+  return set.name === other?.set.name ? { ...set, name: title } : set;
+}
 
 export interface FadeQuestion {
   readonly job: Job | null;
@@ -28,8 +33,8 @@ export function useFade(
       const question = {
         job: set.setUp === null ? null : job,
         setUp: set.setUp ?? '',
-        set: set.set,
-        ...(against ? { against: against.set } : {}),
+        set: named(set, against),
+        ...(against ? { against: named(against, set) } : {}),
         definition,
         units,
       };

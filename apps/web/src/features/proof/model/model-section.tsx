@@ -1,5 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
-import type { ExplainStopsInput, Job, JobSets, Reconciliation } from '@standstill/workshop';
+import {
+  confoundersOf,
+  type ExplainStopsInput,
+  type Job,
+  type JobSets,
+  type Reconciliation,
+} from '@standstill/workshop';
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { FoldedSection } from '../../../shared/ui/folded-section.tsx';
 import { Loading } from '../../../shared/ui/loading.tsx';
@@ -16,7 +22,6 @@ export interface ModelSectionProps {
   readonly job: Job | null;
   readonly pair: ProofPair;
   readonly sets: JobSets | null;
-  readonly confounders: readonly string[];
   /** Told the farthest distance that the model's picture shows, m: the page's scale has to reach it. */
   readonly onReach: (distance: number) => void;
 }
@@ -78,12 +83,12 @@ function answer({ open, ready, sentence, isFetching }: AnswerInput): string {
 }
 
 /** Asked only while the part is open; closing it takes the question back. */
-function useExplanation({ job, pair, sets, confounders }: ModelSectionProps, open: boolean) {
+function useExplanation({ job, pair, sets }: ModelSectionProps, open: boolean) {
   const units = useUnits().preferences.system;
   const before = sets?.before ?? null;
   const after = sets?.after ?? null;
   return useQuery({
-    queryKey: ['explanation', job && identity(job), pair.before, pair.after, keys(sets), confounders, units],
+    queryKey: ['explanation', job && identity(job), pair.before, pair.after, keys(sets), units],
     queryFn: ({ signal }) => {
       if (!job || !before) throw new Error('There are no stops before.');
       const input: ExplainStopsInput = {
@@ -91,7 +96,7 @@ function useExplanation({ job, pair, sets, confounders }: ModelSectionProps, ope
         before: { setUp: pair.before, reports: before.reports },
         after: pair.after === pair.before ? null : { setUp: pair.after, reports: after?.reports ?? [] },
         nominalSpeed: sets?.nominalSpeed ?? undefined,
-        confounders,
+        confounders: after ? confoundersOf({ before, after, units }) : [],
         units,
       };
       return ask('explain', input, signal);

@@ -10,7 +10,6 @@ import { useUnits } from '../../../shared/units/unit-choice.tsx';
 import { ask } from '../../../shared/worker/ask.ts';
 import { setKey } from '../compare/use-comparison.ts';
 import type { ProofPair } from '../pair/proof-choices.tsx';
-import { StartWindow } from '../pair/start-window.tsx';
 import { printPart } from './print-part.ts';
 
 const PlanSheet = lazy(() => import('./plan-sheet.tsx'));
@@ -51,9 +50,6 @@ export function PlanSection({ job, pair, sets, isMeasured }: PlanSectionProps) {
           />
           Drive the old set-up once more at the end
         </label>
-      </div>
-      <div className="no-print">
-        <StartWindow />
       </div>
       {error && <Trouble tried="plan the test" reason={error} onRetry={() => void refetch()} />}
       {isFetching && !data && <p className="soft">Planning …</p>}

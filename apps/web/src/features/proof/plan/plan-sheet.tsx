@@ -15,7 +15,7 @@ export default function PlanSheet({ plan }: { readonly plan: TestPlan }) {
           ))}
         </ol>
       </div>
-      <p className="plan-sentence">{plan.sentence}</p>
+      <p className="print-only plan-sentence">{plan.sentence}</p>
       <PlanFigures plan={plan} units={units} />
       <h3>In this order</h3>
       <ol className="plan-steps">
@@ -26,7 +26,7 @@ export default function PlanSheet({ plan }: { readonly plan: TestPlan }) {
       <RunGrid runs={plan.runs} />
       <Conditions conditions={plan.conditions} />
       <h3>What this plan rests on</h3>
-      <ul className="small">
+      <ul className="small plan-basis">
         {plan.warnings.map((warning) => (
           <li key={warning}>{warning}</li>
         ))}
@@ -64,7 +64,7 @@ function PlanFigures({ plan, units }: { readonly plan: TestPlan; readonly units:
     ],
     [
       'Rotors at the start',
-      `${temperature.text(coolDown.startTemperature_C.low, 1)} to ${temperature.text(coolDown.startTemperature_C.high, 1)}`,
+      `${temperature.text(coolDown.startTemperature_C.low, 5)} to ${temperature.text(coolDown.startTemperature_C.high, 5)}`,
     ],
     [
       'From one stop to the next',
@@ -98,7 +98,8 @@ function Conditions({ conditions }: Pick<TestPlan, 'conditions'>) {
       <ul className="plan-conditions">
         {conditions.map(({ what, why }) => (
           <li key={what}>
-            <strong>{what}</strong>: {why}
+            <strong>{what}</strong>
+            <span>: {why}</span>
           </li>
         ))}
       </ul>

@@ -1,127 +1,124 @@
-// How fast a CSV log becomes stops, against how fast the CSV library alone splits the same file into rows of text.
-import { createReadStream, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+// How fast a CSV log becomes stops, against how fast the CSV library alone streams the same file into rows of text, and
+// how much memory a file of a gigabyte takes.
+import { execFileSync } from 'node:child_process';
+import { createReadStream, mkdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { findStops, readLog } from '@standstill/logs';
+import { readLog, scanLog } from '@standstill/logs';
 import papaparse from 'papaparse';
+import { fileSource } from './log-reading/file-source.mjs';
+import { rowsPerStop, writeLog } from './log-reading/write-log.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, 'node_modules/.cache/standstill/log-reading');
-const rows = 600_000;
-const rounds = 5;
+/** Rows of about 100 MB, of the same with every field in quotation marks, of a gigabyte, and of one hour. */
+const rows = { plain: 1_260_000, quoted: 900_000, gigabyte: 12_600_000, hour: 360_000 };
+const rounds = 3;
+const options = { name: 'made.csv', nominalSpeed: 26.8224 };
 
 export default async function logReading() {
-  const file = writeLog();
-  const megabytes = readFileSync(file).length / 1e6;
-  const measured = { library: [], plain: [], quoted: [], read: [], find: [] };
-  for (let round = 0; round < rounds; round += 1) {
-    measured.library.push(megabytes / (await seconds(() => splitByLibrary(file))));
-    const bytes = readFileSync(file);
-    let table;
-    const reading = await seconds(() => {
-      table = tableOf(bytes);
-    });
-    const finding = await seconds(() => expectStops(findStops(table), rows / 6000));
-    measured.read.push(megabytes / reading);
-    measured.find.push(finding * 1000);
-    measured.plain.push(megabytes / (reading + finding));
-    measured.quoted.push(megabytes / (await seconds(() => findStops(tableOf(withQuote(bytes))))));
-  }
-  rmSync(folder, { recursive: true, force: true });
-  const library = median(measured.library);
-  const reference = 'papaparse streaming the same file';
-  const speed = (name, values) => ({
-    name,
-    value: median(values),
-    unit: 'MB/s',
-    reference,
-    ratio: median(values) / library,
-  });
-  return [
-    speed(`papaparse alone, ${megabytes.toFixed(0)} MB of 12 columns`, measured.library),
-    speed('CSV to found stops', measured.plain),
-    speed('CSV to channels', measured.read),
-    speed('CSV with a quotation mark to found stops (through papaparse)', measured.quoted),
-    {
-      name: `finding ${rows / 6000} stops in ${rows / 100 / 60} minutes at 100 Hz`,
-      value: median(measured.find),
-      unit: 'ms',
-      reference: 'one pass of papaparse',
-      ratio: median(measured.find) / ((1000 * megabytes) / library),
-    },
-  ];
-}
-
-/** A made log at 100 Hz: a stop a minute, with noise from a generator of its own so that every run has the same file. */
-function writeLog() {
   mkdirSync(folder, { recursive: true });
-  const file = join(folder, 'made.csv');
-  let state = 1;
-  const noise = () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32 - 0.5;
-  };
-  const lines = [
-    'Time (s),Speed (km/h),Brake,Brake Pressure (bar),Accel X (g),Accel Y (g),Latitude (deg),Longitude (deg),Altitude (m),Heading (deg),Temp FL [°C],Temp FR [°C]',
-  ];
-  let speed = 0;
-  for (let i = 0; i < rows; i += 1) {
-    const phase = i % 6000;
-    const brakes = phase > 3000 && phase < 3400;
-    if (phase < 2500) speed = Math.min(27.8, speed + 0.012);
-    else if (brakes) speed = Math.max(0, speed - 0.085);
-    const fields = [
-      (i / 100).toFixed(2),
-      Math.max(0, speed * 3.6 + 0.1 * noise()).toFixed(2),
-      brakes ? '1' : '0',
-      ((brakes ? 60 : 0) + noise()).toFixed(2),
-      (noise() * 0.02 - (brakes ? 0.87 : 0)).toFixed(4),
-      (noise() * 0.02).toFixed(4),
-      (48 + i * 1e-7).toFixed(7),
-      (11 + i * 1e-7).toFixed(7),
-      (500 + noise()).toFixed(1),
-      (90 + noise()).toFixed(2),
-      (150 + noise()).toFixed(1),
-      (150 + noise()).toFixed(1),
-    ];
-    lines.push(fields.join(','));
+  try {
+    return [...(await speeds()), hour(), ...memory()];
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
   }
-  writeFileSync(file, lines.join('\n') + '\n');
-  return file;
 }
 
-function splitByLibrary(file) {
+/** Library and reader take turns on the same file, so that what slows the machine slows both. */
+async function speeds() {
+  const found = [];
+  for (const [quoting, count, words] of [
+    ['none', rows.plain, '12 columns'],
+    ['one', rows.plain, '12 columns, one heading in quotation marks'],
+    ['all', rows.quoted, '12 columns, all fields in quotation marks'],
+  ]) {
+    const file = join(folder, `${quoting}.csv`);
+    writeLog(file, count, quoting);
+    const megabytes = statSync(file).size / 1e6;
+    const measured = { library: [], stops: [], channels: [] };
+    for (let round = 0; round < rounds; round += 1) {
+      measured.library.push(megabytes / (await seconds(() => splitByLibrary(file, count))));
+      measured.stops.push(megabytes / (await seconds(() => stopsOf(file, count))));
+      const bytes = readFileSync(file);
+      measured.channels.push(megabytes / (await seconds(() => channelsOf(bytes, count))));
+    }
+    rmSync(file);
+    const reference = { name: 'papaparse streaming the same file', value: median(measured.library) };
+    found.push(
+      row(`papaparse alone, ${megabytes.toFixed(0)} MB, ${words}`, reference.value, 'MB/s'),
+      row('  file to found stops, everything included', median(measured.stops), 'MB/s', reference),
+      row('  bytes to channels', median(measured.channels), 'MB/s', reference),
+    );
+  }
+  return found;
+}
+
+function hour() {
+  const file = join(folder, 'hour.csv');
+  writeLog(file, rows.hour);
+  const bytes = readFileSync(file);
+  const times = Array.from({ length: rounds }, () => {
+    const from = performance.now();
+    expectStops(scanLog(bytes, options), rows.hour);
+    return performance.now() - from;
+  });
+  return row('one hour at 100 Hz with 12 columns, bytes to stops', median(times), 'ms');
+}
+
+function memory() {
+  const file = join(folder, 'gigabyte.csv');
+  writeLog(file, rows.gigabyte);
+  const child = join(root, 'benchmarks/log-reading/peak-memory.mjs');
+  const told = JSON.parse(execFileSync(process.execPath, [child, file], { encoding: 'utf8' }));
+  const size = statSync(file).size / 1e9;
+  rmSync(file);
+  if (told.stops !== rows.gigabyte / rowsPerStop)
+    throw new Error(`${told.stops} stops in the file of a gigabyte`);
+  return [
+    row(`most memory of a process that scans ${size.toFixed(2)} GB`, told.peak, 'MB'),
+    row('  file to found stops, everything included', told.megabytesPerSecond, 'MB/s'),
+  ];
+}
+
+function row(name, value, unit, reference) {
+  if (reference === undefined) return { name, value, unit };
+  return { name, value, unit, reference: reference.name, ratio: value / reference.value };
+}
+
+/** The library in the mode that understands the file: it looks at every piece for quotation marks by itself. */
+function splitByLibrary(file, count) {
   return new Promise((resolve, reject) => {
-    let count = 0;
+    let split = 0;
     papaparse.parse(createReadStream(file, { highWaterMark: 1 << 20 }), {
-      fastMode: true,
       delimiter: ',',
       newline: '\n',
       chunk: ({ data }) => {
-        count += data.length;
+        split += data.length;
       },
-      complete: () => (count >= rows ? resolve() : reject(new Error(`${count} rows instead of ${rows}`))),
+      complete: () => (split > count ? resolve() : reject(new Error(`${split} rows instead of ${count}`))),
       error: reject,
     });
   });
 }
 
-function tableOf(bytes) {
-  const read = readLog(bytes, { name: 'made.csv' });
+function stopsOf(file, count) {
+  const source = fileSource(file);
+  expectStops(scanLog(source, options), count);
+  source.close();
+}
+
+function channelsOf(bytes, count) {
+  const read = readLog(bytes, options);
   if (!read.ok) throw new Error(read.sentence);
-  if (read.table.time.length !== rows) throw new Error(`${read.table.time.length} rows instead of ${rows}`);
-  return read.table;
+  if (read.table.time.length !== count) throw new Error(`${read.table.time.length} rows instead of ${count}`);
 }
 
-/** The same file with one heading in quotation marks, which sends it through the library. */
-function withQuote(bytes) {
-  const end = bytes.indexOf(10);
-  const heading = Buffer.from(bytes.subarray(0, end)).toString().replace('Brake,', '"Brake",');
-  return Buffer.concat([Buffer.from(heading), bytes.subarray(end)]);
-}
-
-function expectStops(stops, count) {
-  if (stops.length !== count) throw new Error(`${stops.length} stops instead of ${count}`);
+function expectStops(scan, count) {
+  if (!scan.ok) throw new Error(scan.sentence);
+  if (scan.source.rows !== count) throw new Error(`${scan.source.rows} rows instead of ${count}`);
+  const expected = count / rowsPerStop;
+  if (scan.stops.length !== expected) throw new Error(`${scan.stops.length} stops instead of ${expected}`);
 }
 
 async function seconds(work) {

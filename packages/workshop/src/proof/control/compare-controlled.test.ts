@@ -119,6 +119,22 @@ describe('sets of different days', () => {
     }
   });
 
+  it('stay confounded by what only a person says, unless the runs tell that the control was alike', () => {
+    const confounders = ['tires: old before, new after', 'date: 1 before, 2 after', 'The road was swept.'];
+    const plain = (report: LogReport): RunSet => ({ name: 'set', reports: [report] });
+    const texts = (left: Comparison): readonly string[] => left.confounders;
+    const sets = { before: plain(slow), after: plain(fast), confounders };
+    expect(texts(compared({ ...sets, repeat: plain(better) }))).toEqual(confounders);
+    const reference = {
+      before: set(reportOf([8, 7.9, 8.1]), first),
+      after: set(reportOf([8.5, 8.4]), second),
+    };
+    expect(texts(compared({ ...sets, reference }))).toEqual(confounders);
+    const told = { before: set(slow, first), after: set(fast, { ...second, tires: 'new' }), confounders };
+    const repeat = set(better, { ...second, tires: 'new' });
+    expect(texts(compared({ ...told, repeat }))).toEqual(['The road was swept.']);
+  });
+
   it('are not controlled by a single stop, and that is told', () => {
     const found = compared({
       before: set(slow, first),

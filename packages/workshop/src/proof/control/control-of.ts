@@ -5,6 +5,7 @@ import type { Speaker } from '../../words/speaker.ts';
 import type { CompareRunsInput } from '../compare-runs.ts';
 import type { Difference } from '../differences/difference.ts';
 import { differencesOf } from '../differences/differences-of.ts';
+import { isKnown } from '../differences/is-known.ts';
 import type { RunSet } from '../sets/run-set.ts';
 import { stopSetOf } from '../stop-set-of.ts';
 import { placeBetween } from './place-between.ts';
@@ -50,13 +51,17 @@ export function controlOf(input: ControlInput): FoundControl {
 function byRepeat({ sets, differences, say, ...options }: ControlInput): readonly FoundControl[] {
   const { before, after, repeat } = sets;
   if (repeat === undefined) return [];
+  // What only a person says of before and after may well be true of the repeat and the new set-up, too.
+  const given = differences.filter(
+    ({ key, isGiven }) => isGiven === true && !(isKnown(repeat, key) && isKnown(after, key)),
+  );
   const leftAt = (place: number): readonly Difference[] => {
     const old = [
       { set: before, weight: 1 - place },
       { set: repeat, weight: place },
     ];
-    const stated = differences.filter(({ key }) => key === 'stated');
-    return [...differencesOf(old, after, say), ...stated];
+    const found = differencesOf(old, after, say);
+    return [...given.filter(({ key }) => found.every((one) => one.key !== key)), ...found];
   };
   const usual = placeBetween({ before, after, repeat });
   // Against the repeat alone, what the old set-up was not driven alike in before plays no part.

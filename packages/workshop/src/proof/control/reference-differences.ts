@@ -1,13 +1,11 @@
 import type { Speaker } from '../../words/speaker.ts';
 import type { Difference, DifferenceKey } from '../differences/difference.ts';
-import { conditionOf } from '../differences/measured-condition.ts';
+import { isKnown } from '../differences/is-known.ts';
 import { differencesOf } from '../differences/differences-of.ts';
-import { saidOf } from '../differences/worded-differences.ts';
-import { runsOf } from '../sets/run-set.ts';
 import type { RunSet } from '../sets/run-set.ts';
 
 /** What moves both cars alike, so that a reference car takes it out; tires and rotors are each car's own. */
-const shared = [
+const shared: ReadonlySet<DifferenceKey> = new Set([
   'date',
   'surface',
   'driver',
@@ -15,7 +13,7 @@ const shared = [
   'headWind',
   'surfaceTemperature',
   'airTemperature',
-] as const satisfies readonly DifferenceKey[];
+]);
 
 interface ReferenceInput {
   readonly differences: readonly Difference[];
@@ -40,17 +38,8 @@ export function referenceDifferences(input: ReferenceInput): readonly Difference
       ...differencesOf([{ set: after, weight: 1 }], reference.after, say),
     ].map(({ key }) => key),
   );
-  return differences.filter(({ key }) => {
-    const one = shared.find((other) => other === key);
-    return (
-      one === undefined || apart.has(one) || !isKnown(reference.before, one) || !isKnown(reference.after, one)
-    );
-  });
-}
-
-function isKnown(set: RunSet, key: (typeof shared)[number]): boolean {
-  if (key === 'date')
-    return saidOf(runsOf(set), 'date') !== '' || set.reports.every(({ epoch }) => epoch !== null);
-  if (key === 'surface' || key === 'driver' || key === 'direction') return saidOf(runsOf(set), key) !== '';
-  return conditionOf(set, key) !== null;
+  const sets = [before, after, reference.before, reference.after];
+  return differences.filter(
+    ({ key }) => !shared.has(key) || apart.has(key) || !sets.every((set) => isKnown(set, key)),
+  );
 }

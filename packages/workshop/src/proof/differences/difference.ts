@@ -21,4 +21,6 @@ export interface Difference {
   readonly key: DifferenceKey;
   /** Begins with its kind: `tires: old before, new after`. */
   readonly text: string;
+  /** Set where a person gave the text, and neither runs nor logs told it. */
+  readonly isGiven?: true;
 }

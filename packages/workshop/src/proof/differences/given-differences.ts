@@ -13,5 +13,9 @@ const kinds: readonly (readonly [begins: RegExp, key: DifferenceKey])[] = [
 
 /** Differences that a person gives as texts, each with its kind by how it begins. */
 export function givenDifferences(texts: readonly string[]): readonly Difference[] {
-  return texts.map((text) => ({ key: kinds.find(([begins]) => begins.test(text))?.[1] ?? 'stated', text }));
+  return texts.map((text) => ({
+    key: kinds.find(([begins]) => begins.test(text))?.[1] ?? 'stated',
+    text,
+    isGiven: true,
+  }));
 }

@@ -4,9 +4,9 @@ import type { RunSet } from '../sets/run-set.ts';
 import type { Difference } from './difference.ts';
 
 /** What runs say in words. */
-const keys = ['date', 'tires', 'surface', 'driver', 'logger', 'direction'] as const;
+export const wordedKeys = ['date', 'tires', 'surface', 'driver', 'logger', 'direction'] as const;
 
-export type WordedKey = (typeof keys)[number];
+export type WordedKey = (typeof wordedKeys)[number];
 
 /**
  * What differs between two sets by the words of their runs.
@@ -16,7 +16,7 @@ export type WordedKey = (typeof keys)[number];
  * @returns one for each difference; none where one side says nothing of it
  */
 export function wordedDifferences(before: RunSet, after: RunSet): readonly Difference[] {
-  return keys.flatMap((key) => {
+  return wordedKeys.flatMap((key) => {
     const [a, b] = [saidOf(runsOf(before), key), saidOf(runsOf(after), key)];
     return a === b || a === '' || b === '' ? [] : [{ key, text: `${key}: ${a} before, ${b} after` }];
   });

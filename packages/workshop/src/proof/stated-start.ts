@@ -19,8 +19,6 @@ interface StatedStart {
  * @returns the stop
  */
 export function withStatedStart(stop: StopResult, { stated, window, units }: StatedStart): StopResult {
-  const isOpen = ({ code, severity }: StopResult['flags'][number]): boolean =>
-    code === 'start-temperature' && severity === 'warns';
   if (stated === null || !stop.flags.some(isOpen)) return stop;
   const others = stop.flags.filter((flag) => !isOpen(flag));
   if (stated >= window.low && stated <= window.high) return { ...stop, flags: others };
@@ -28,4 +26,9 @@ export function withStatedStart(stop: StopResult, { stated, window, units }: Sta
   const wanted = `${say.plain(window.low, 'temperature')} to ${say.plain(window.high, 'temperature')}`;
   const reason = `The rotors are stated to have started at ${say.plain(stated, 'temperature')}; ${wanted} is wanted.`;
   return { ...stop, flags: [...others, { code: 'start-temperature', severity: 'warns', reason }] };
+}
+
+/** Whether the doubt is that no log recorded the temperature. */
+function isOpen({ code, severity }: StopResult['flags'][number]): boolean {
+  return code === 'start-temperature' && severity === 'warns';
 }

@@ -1,3 +1,4 @@
+import { clockGrain } from '../stops/clock-grain.ts';
 import type { RealSamples } from './real-samples.ts';
 
 /** When a deceleration began, as an accelerometer shows it. */
@@ -47,8 +48,8 @@ export function accelerationOnset(
   const reach = Math.min(2, Math.round(smoothedOver / search.interval / 2));
   const half = firstBelow(values, from, to, reach, level - search.deceleration / 2);
   if (half < 0) return null;
-  const first = lowerBound(time, time[half]! - earliest - before);
-  const until = lowerBound(time, time[half]! + 1);
+  const first = lowerBound(time, time[half]! - earliest - before - clockGrain);
+  const until = lowerBound(time, time[half]! + 1 - clockGrain);
   const ahead = firstBelow(values, half, until, reach, level - 0.8 * search.deceleration);
   const end = Math.max(ahead, half) + 1;
   if (end - first < 8) return null;

@@ -1,4 +1,5 @@
 import type { Channel, ChannelTable } from '../channels/channel-table.ts';
+import { clockGrain } from '../stops/clock-grain.ts';
 import type { SpeedRun, SpeedTrack } from '../stops/speed-run.ts';
 import { realSamples, type RealSamples } from './real-samples.ts';
 import { roughness } from './roughness.ts';
@@ -114,12 +115,12 @@ function restingMeans(run: SpeedRun, { time, values }: RealSamples): number[] {
   let row = 0;
   for (let i = 0; i < run.time.length; i += 1) {
     if (run.speed[i]! > stillness) continue;
-    const from = run.time[i]! + rocking;
+    const from = run.time[i]! + rocking - clockGrain;
     while (i + 1 < run.time.length && run.speed[i + 1]! <= stillness) i += 1;
     const to = run.time[i]!;
     while (row < time.length && time[row]! < from) row += 1;
     let [sum, count] = [0, 0];
-    for (; row < time.length && time[row]! < to - 0.2; row += 1) {
+    for (; row < time.length && time[row]! < to - 0.2 - clockGrain; row += 1) {
       sum += values[row]!;
       count += 1;
     }

@@ -1,4 +1,5 @@
 import type { Channel, ChannelTable } from '../channels/channel-table.ts';
+import { presentSamples } from './present-samples.ts';
 
 /** What a channel really read, without gaps and repeated rows. */
 export interface RealSamples {
@@ -15,17 +16,8 @@ export interface RealSamples {
  * @param channel - one of its channels
  * @returns s and values in SI
  */
-export function realSamples({ time }: ChannelTable, { values }: Channel): RealSamples {
-  const times = new Float64Array(values.length);
-  const there = new Float64Array(values.length);
-  let count = 0;
-  for (let row = 0; row < values.length; row += 1) {
-    if (Number.isNaN(values[row])) continue;
-    times[count] = time[row]!;
-    there[count] = values[row]!;
-    count += 1;
-  }
-  const all = { time: times.subarray(0, count), values: there.subarray(0, count) };
+export function realSamples(table: ChannelTable, channel: Channel): RealSamples {
+  const all = presentSamples(table, channel);
   return isHeld(all.values) ? changes(all) : all;
 }
 

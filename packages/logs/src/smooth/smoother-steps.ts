@@ -1,3 +1,4 @@
+import { clockGrain } from '../stops/clock-grain.ts';
 import type { SensorReadings, StopSensors } from './stop-sensors.ts';
 
 /** The moments that a smoother walks over, and which readings belong to each. */
@@ -20,7 +21,7 @@ export interface SmootherSteps {
 }
 
 /** s; a reading closer than this to a step is taken there. */
-const near = 0.02;
+const near = 0.02 + clockGrain;
 /** s before the brake from which wheels may slip and count no more. */
 const wheelsUntil = 0.05;
 
@@ -62,7 +63,7 @@ export function smootherSteps(sensors: StopSensors, latency: number): SmootherSt
 }
 
 /** s; over twice this time the shaking of a car averages out. */
-const aside = 0.1;
+const aside = 0.1 + clockGrain;
 
 /** A moving mean; where a step has no reading near, that of the step before. */
 function meanAbout(time: Float64Array, felt: Float64Array, bias: number): Float64Array {

@@ -1,3 +1,4 @@
+import { clockGrain } from '../stops/clock-grain.ts';
 import type { SpeedRun, SpeedTrack } from '../stops/speed-run.ts';
 import type { RealSamples } from './real-samples.ts';
 
@@ -11,7 +12,7 @@ export interface SpeedAgreement {
 }
 
 /** s; over shorter times the rounding and delay of a speed hide its changes. */
-const shortest = 0.4;
+const shortest = 0.4 - clockGrain;
 /** m/s²; changes that are surely braking or accelerating, and how many of them are needed. */
 const sure = 1;
 const enough = 3;
@@ -56,9 +57,9 @@ function addRun(sums: Sums, run: SpeedRun, { time, values }: RealSamples, firstR
   for (let i = 1; i < run.time.length; i += 1) {
     const step = run.time[i]! - run.time[from]!;
     if (step < shortest) continue;
-    while (row < time.length && time[row]! < run.time[from]!) row += 1;
+    while (row < time.length && time[row]! < run.time[from]! - clockGrain) row += 1;
     let [sum, count] = [0, 0];
-    for (; row < time.length && time[row]! < run.time[i]!; row += 1) {
+    for (; row < time.length && time[row]! < run.time[i]! - clockGrain; row += 1) {
       sum += values[row]!;
       count += 1;
     }

@@ -1,6 +1,7 @@
 import type { Channel, ChannelTable } from '../channels/channel-table.ts';
 import type { SpeedTrack } from '../stops/speed-run.ts';
-import { realSamples, type RealSamples } from './real-samples.ts';
+import { presentSamples } from './present-samples.ts';
+import type { RealSamples } from './real-samples.ts';
 import { roughness } from './roughness.ts';
 
 /** Wheels made to the receiver's measure. */
@@ -32,7 +33,7 @@ const enough = 20;
  * Source: [common-practice]
  */
 export function scaledWheels(table: ChannelTable, track: SpeedTrack, channel: Channel): ScaledWheels | null {
-  const samples = realSamples(table, channel);
+  const samples = presentSamples(table, channel);
   const ratios: number[] = [];
   let row = 0;
   for (const { time, speed } of track.runs)

@@ -1,3 +1,4 @@
+import { clockGrain } from './clock-grain.ts';
 import type { SpeedRun } from './speed-run.ts';
 
 /**
@@ -12,9 +13,9 @@ export function peakDeceleration({ time, speed }: SpeedRun, window = 0.2): numbe
   let end = 1;
   for (let i = 0; i < time.length - 1; i += 1) {
     end = Math.max(end, i + 1);
-    while (end < time.length - 1 && time[end]! - time[i]! < window) end += 1;
+    while (end < time.length - 1 && time[end]! - time[i]! < window - clockGrain) end += 1;
     const step = time[end]! - time[i]!;
-    if (step < window && end === time.length - 1 && i > 0) break;
+    if (step < window - clockGrain && end === time.length - 1 && i > 0) break;
     if (step > 0) peak = Math.max(peak, (speed[i]! - speed[end]!) / step);
   }
   return peak;

@@ -1,3 +1,4 @@
+import { clockGrain } from './clock-grain.ts';
 import type { SpeedRun } from './speed-run.ts';
 
 /** The end of a stop. */
@@ -66,12 +67,13 @@ function extrapolated(run: SpeedRun, last: number, resolution: number, isSeen: b
 /** Index of the last sample that lies at least some s before another; one sample before it at least. */
 function beforeBy({ time }: SpeedRun, index: number, seconds: number): number {
   let before = Math.max(0, index - 1);
-  while (before > 0 && time[index]! - time[before]! < seconds) before -= 1;
+  while (before > 0 && time[index]! - time[before]! < seconds - clockGrain) before -= 1;
   return before;
 }
 
 /** Index of the first sample that reads zero, from the first one at rest on, within one second; -1 where none does. */
 function firstZero({ time, speed }: SpeedRun, from: number, zero: number): number {
-  for (let i = from; i < time.length && time[i]! - time[from]! < 1; i += 1) if (speed[i]! <= zero) return i;
+  for (let i = from; i < time.length && time[i]! - time[from]! < 1 - clockGrain; i += 1)
+    if (speed[i]! <= zero) return i;
   return -1;
 }

@@ -1,6 +1,7 @@
 import { linePositions } from '../smooth/line-positions.ts';
 import type { RealSamples } from '../smooth/real-samples.ts';
 import type { SensorReadings, StopSensors } from '../smooth/stop-sensors.ts';
+import { clockGrain } from './clock-grain.ts';
 import type { RestMoment } from './rest-moment.ts';
 import type { StopContext } from './stop-context.ts';
 
@@ -43,7 +44,7 @@ export function sensorsAround(context: StopContext, around: Around): StopSensors
   const from = Math.min(start, onset) - Math.max(leadIn.seconds, leadIn.samples * interval);
   const to = restTime + unsure + Math.max(leadOut.seconds, leadOut.samples * interval);
   const within = ({ time, values }: RealSamples, late: number): RealSamples => {
-    const [first, end] = [firstFrom(time, from + late), firstFrom(time, to + late)];
+    const [first, end] = [firstFrom(time, from + late - clockGrain), firstFrom(time, to + late + clockGrain)];
     return { time: time.subarray(first, end), values: values.subarray(first, end) };
   };
   const { acceleration, position, wheels } = sensors;
@@ -57,10 +58,10 @@ export function sensorsAround(context: StopContext, around: Around): StopSensors
   return {
     from,
     to,
-    shownFrom: start - shown,
+    shownFrom: start - shown - clockGrain,
     start,
-    application: { from: Math.min(start, onset) - 0.1, to: onset + build + 0.3 },
-    rest: { from: restTime - unsure, to: restTime + unsure },
+    application: { from: Math.min(start, onset) - 0.1 - clockGrain, to: onset + build + 0.3 },
+    rest: { from: restTime - unsure - clockGrain, to: restTime + unsure + clockGrain },
     latency,
     speed: {
       ...within({ time: run.time, values: run.speed }, latency.value),

@@ -23,7 +23,7 @@ import { repeatedLog } from './repeated-log.ts';
 import { sameLogger } from './same-logger.ts';
 import { setSummary } from './set-summary.ts';
 import type { RunSet } from './sets/run-set.ts';
-import { stopSetOf } from './stop-set-of.ts';
+import { headingAxis, stopSetOf } from './stop-set-of.ts';
 
 export interface CompareRunsInput {
   readonly before: RunSet;
@@ -76,9 +76,10 @@ export function compareRuns(input: CompareRunsInput): Comparison | ComparisonRef
   );
   if (definition === 'gate' && gateMoved) return refuseComparison('no-gate-distance', input, units);
   const differences = allDifferences(input);
+  const axis = headingAxis(before);
   const asked: CompareInput = {
-    before: stopSetOf(before, nominal.speed),
-    after: stopSetOf(after, nominal.speed),
+    before: stopSetOf(before, nominal.speed, axis),
+    after: stopSetOf(after, nominal.speed, axis),
     nominalSpeed: nominal.speed,
     definition,
     sameLogger: sameLogger(before.reports, after.reports) && differences.every(({ key }) => key !== 'logger'),

@@ -1,6 +1,7 @@
 import type { StopCovariates, StopSet } from '@standstill/logs';
 import type { JobRun } from '../job/job.ts';
 import type { StopResult } from '../results/log-report.ts';
+import { directionOf } from './direction-of.ts';
 import { startTemperatureOf } from './differences/measured-condition.ts';
 import { foundStopOf } from './found-stop-of.ts';
 import type { RunSet } from './sets/run-set.ts';
@@ -26,9 +27,10 @@ export function setStops({ reports, runs = [] }: RunSet): readonly SetStop[] {
  *
  * @param set - reports in run order, with their runs
  * @param nominalSpeed - m/s
+ * @param axis - rad from north, heading of a stop that counts as driven out; null where it is not to be told by headings
  * @returns the stops
  */
-export function stopSetOf(set: RunSet, nominalSpeed: number): StopSet {
+export function stopSetOf(set: RunSet, nominalSpeed: number, axis: number | null = null): StopSet {
   const speeds = set.reports.flatMap(({ stops, nominalSpeed_m_s: own }) => stops.map(() => own));
   const stops = setStops(set);
   return {
@@ -38,17 +40,24 @@ export function stopSetOf(set: RunSet, nominalSpeed: number): StopSet {
       const isKept = own !== null && Math.abs(own - nominalSpeed) <= 1e-6;
       return { ...foundStopOf(stop), ...(isKept ? {} : { correctedDistance: null }) };
     }),
-    covariates: stops.map(covariatesOf),
+    covariates: stops.map((stop) => covariatesOf(stop, axis)),
     judgements: stops.map(({ stop }) => stop.judgement),
   };
 }
 
+/** rad from north, what counts as out: the first recorded heading of a set, unless its run was driven back; null without one. */
+export function headingAxis(set: RunSet): number | null {
+  const first = setStops(set).find(({ stop }) => stop.heading_rad !== null);
+  if (first === undefined || first.stop.heading_rad === null) return null;
+  return first.run?.direction === 'back' ? first.stop.heading_rad + Math.PI : first.stop.heading_rad;
+}
+
 /** Only what was recorded or written down; each run states its own wind and temperatures. */
-function covariatesOf({ stop, run }: SetStop): StopCovariates {
+function covariatesOf(from: SetStop, axis: number | null): StopCovariates {
+  const { stop, run } = from;
   const startTemperature = startTemperatureOf(stop) ?? run?.startTemperature?.value;
-  const direction = run?.direction === undefined ? undefined : run.direction === 'out' ? 1 : -1;
   const values = {
-    direction,
+    direction: directionOf(from, axis),
     headWind: run?.headWind?.value,
     surfaceTemperature: run?.surfaceTemperature?.value,
     tireTemperature: run?.tireTemperature?.value,

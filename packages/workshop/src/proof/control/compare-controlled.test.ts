@@ -316,4 +316,21 @@ describe('a comparison with judgements and conditions', () => {
     expect(found.bootstrap_m?.low).toBeLessThan(found.difference_m.value);
     expect(found.before.warmUp_m).not.toBeNull();
   });
+
+  it('tells out from back by recorded headings where one log holds both', () => {
+    const noise = [0.01, -0.02, 0.015, -0.01, 0.02, -0.015, 0, 0.005];
+    const recorded = (base: number, degrees: number): RunSet => {
+      const report = reportOf(noise.map((part, run) => base + (run % 2 === 0 ? 0.1 : -0.1) + part));
+      const stops = report.stops.map((stop, run) => ({
+        ...stop,
+        heading_rad: ((degrees + (run % 2 === 0 ? 0 : 180)) * Math.PI) / 180,
+      }));
+      return { name: 'set', reports: [{ ...report, stops }] };
+    };
+    const found = compared({ before: recorded(7.6, 358), after: recorded(8.4, 2) });
+    const direction = found.adjusted?.takenOut.find(({ what }) => what === 'direction');
+    expect(direction?.effect.high).toBeLessThan(0);
+    const across = compared({ before: recorded(7.6, 0), after: recorded(8.4, 90) });
+    expect(across.adjusted?.takenOut.map(({ what }) => what)).not.toContain('direction');
+  });
 });

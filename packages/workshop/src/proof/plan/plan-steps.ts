@@ -18,7 +18,7 @@ export function planSteps(plan: ToldPlan, say: Speaker): string[] {
           ...block('the repeat, with the old set-up', plan, say),
         ]
       : []),
-    'Save each set as a log of its own under its run, with its role and direction, before you look at any distance.',
+    'Save each set as a log of its own under its run, with its role and what was written down, before you look at any distance; a logger that records the heading tells out from back.',
     'Check the wheel nuts again after the first miles with the parts that stay on.',
   ];
 }

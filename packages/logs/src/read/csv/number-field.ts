@@ -40,6 +40,8 @@ export function numberField(text: string, decimalComma: boolean): number {
 
 /** Whether a field says that there is no value. */
 export function isGapWord(text: string): boolean {
+  const first = text.charCodeAt(0);
+  if (first >= 48 && first <= 57) return false;
   return text === '' || gapWords.has(text.trim().toLowerCase());
 }
 

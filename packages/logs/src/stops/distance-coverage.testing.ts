@@ -27,8 +27,8 @@ export interface Coverage {
 const widths = {
   'speed any': [14.5, 4.5, 3.2, 2.9, 2.8],
   'speed deceleration-onset': [6.5, 2.9, 2.4, 2.2, 2.1],
-  'speed and accelerometer any': [1.8, 0.9, 0.8, 0.8, 0.8],
-  'speed and accelerometer deceleration-onset': [2, 1.1, 1, 1, 1],
+  'speed and accelerometer any': [2.1, 0.9, 0.8, 0.8, 0.8],
+  'speed and accelerometer deceleration-onset': [2.4, 1.1, 1, 1, 1],
 } as const;
 
 /** m, what the median half width of a case may be at most. */

@@ -1,5 +1,5 @@
 import { logOptionsOf, reportLog, runOfLog } from '@standstill/workshop';
-import type { GivenLog, Job, LogReport, Problem, ReportLogOptions } from '@standstill/workshop';
+import type { GivenLog, Job, Problem, ReportLogOptions } from '@standstill/workshop';
 import { requestProblem } from '../calculations/request-problem.ts';
 import type { KeptLog } from './kept-log.ts';
 
@@ -48,9 +48,4 @@ export function reportKeptLog(
 ): ReturnType<typeof reportLog> {
   const ofJob = job === null ? {} : logOptionsOf(job, runOfLog(job.runs, { names }));
   return reportLog(file, { ...ofJob, ...options });
-}
-
-/** The reports of the logs in one role, in the order of the request. */
-export function reportsOf(logs: readonly GivenLog[], role: GivenLog['role']): readonly LogReport[] {
-  return logs.filter((log) => log.role === role).map(({ report }) => report);
 }

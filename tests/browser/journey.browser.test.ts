@@ -140,9 +140,8 @@ describe.skipIf(browser === null).each(['desktop', 'phone'] as const)('from surv
         .getByLabel(label)
         .setInputFiles({ name: log.name, mimeType: 'text/csv', buffer: Buffer.from(log.text) });
       const run = page.getByRole('article', { name: log.name });
-      await expect
-        .poll(() => run.getByRole('article', { name: /^Stop \d/ }).count())
-        .toBe(log.distances.length);
+      await run.getByRole('article', { name: `Stop ${log.distances.length}` }).waitFor();
+      expect(await run.getByRole('article', { name: /^Stop \d/ }).count()).toBe(log.distances.length);
       const driven = await run.locator('dt:has-text("Applied to rest") + dd').allTextContents();
       driven.forEach((text, index) => {
         expect(Math.abs(Number(text.split(' ')[0]) - (log.distances[index] ?? NaN))).toBeLessThan(2);

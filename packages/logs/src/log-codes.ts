@@ -32,6 +32,8 @@ export const logIssueCodes = {
   'unit-missing': 'A column without a unit, kept but not used in arithmetic.',
   'unit-assumed': 'A unit that was assumed.',
   'time-unit-assumed': 'The unit of the time column was assumed.',
+  'other-headings':
+    'Other headings in the middle of a file; what stands below them is another log and is not read.',
   'ragged-row': 'A row with too few or too many fields, skipped.',
   'open-quote': 'A quotation mark that is never closed.',
   'long-line': 'A line far too long for a log, skipped.',
@@ -54,7 +56,7 @@ export const logIssueCodes = {
   'late-line': 'A line whose time is before the line before, put in its place.',
   'position-jump': 'The position jumps faster than a car drives; no speed is computed there.',
   'speed-from-positions': 'The log holds no speed; one was computed from its positions.',
-  'speed-against-positions': 'A speed of unsure unit contradicts the positions; kept but not used.',
+  'speed-against-positions': 'A speed contradicts the positions; one of unsure unit is kept but not used.',
   'speed-against-odometer': 'Speed and odometer of the log disagree about the way driven.',
   'speeds-disagree': 'Two speeds of the log contradict each other.',
   'wheels-apart': 'The wheels tell different speeds for part of the log.',

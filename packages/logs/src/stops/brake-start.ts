@@ -27,6 +27,8 @@ const reach = { before: 2, after: 0.5 };
 const farApart = 0.15;
 /** s, from the brake signal to the first deceleration: play of the pads, the fluid, the booster. Common practice. */
 const deadTime = { value: 0.12, spread: 0.15 };
+/** s; a signal that goes away for less than this bounced: no foot leaves a pedal and comes back so soon. Common practice. */
+const chatter = 0.2;
 /** A level counts as applied above this share of its range in the whole log. Common practice. */
 const appliedShare = 0.05;
 
@@ -63,7 +65,7 @@ export function brakeSignals(table: ChannelTable): readonly BrakeSignal[] {
  * Looks for the first application of the brake by a recorded signal: the last time that it comes on near the onset of
  * the deceleration.
  *
- * Assumes: where samples are more than 0.15 s apart, that the deceleration begins 0.12 ± 0.15 s after the signal.
+ * Assumes: a signal that is away for up to 0.2 s bounced; where samples are more than 0.15 s apart, that the deceleration begins 0.12 ± 0.15 s after the signal.
  *
  * @param table - the log
  * @param brakes - its brake signals
@@ -90,13 +92,17 @@ function comingOn(
 ): Moment | null {
   let found: Moment | null = null;
   let last = -1;
+  let lastOn = -Infinity;
   for (let row = firstRow(time, onset.time - reach.before); row < time.length; row += 1) {
     if ((last < 0 ? time[row]! : time[last]!) > onset.time + reach.after) break;
     if (Number.isNaN(values[row])) continue;
-    if (segmentStarts.includes(row)) last = -1;
+    if (segmentStarts.includes(row)) [last, lastOn] = [-1, -Infinity];
     const isOn = values[row]! > threshold;
-    if (isOn && last >= 0 && !(values[last]! > threshold)) found = between(time[last]!, time[row]!, onset);
-    else if (!isOn && time[row]! <= onset.time + reach.after) found = null;
+    const bounces = time[row]! - lastOn <= chatter;
+    if (isOn && last >= 0 && !(values[last]! > threshold) && !bounces)
+      found = between(time[last]!, time[row]!, onset);
+    else if (!isOn && !bounces && time[row]! <= onset.time + reach.after) found = null;
+    if (isOn) lastOn = time[row]!;
     last = row;
   }
   return found;

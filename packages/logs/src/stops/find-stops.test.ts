@@ -73,6 +73,19 @@ describe('where the brake is recorded, the stop starts with it', () => {
     expect(findStops(table)[0]!.startBy).toBe('deceleration-onset');
   });
 
+  test('a switch that bounces starts the stop where it first came on', () => {
+    const bouncing = time.map((t) => (t >= 2.9 && !(t > 3 && t < 3.07) && !(t > 3.2 && t < 3.3) ? 1 : 0));
+    const [found] = findStops(madeTable(time, { speed: stop8, 'brake-switch': bouncing }));
+    expect(found!.startBy).toBe('brake-switch');
+    expect(found!.startTime).toBeCloseTo(2.9, 1);
+  });
+
+  test('a tap before the stop does not start it', () => {
+    const tapped = time.map((t) => (t >= 2.9 || (t > 2 && t < 2.4) ? 1 : 0));
+    const [found] = findStops(madeTable(time, { speed: stop8, 'brake-switch': tapped }));
+    expect(found!.startTime).toBeCloseTo(2.9, 1);
+  });
+
   test('it can be left aside', () => {
     const table = madeTable(time, { speed: stop8, 'brake-switch': applied });
     expect(findStops(table, { startBy: 'deceleration-onset' })[0]!.startBy).toBe('deceleration-onset');

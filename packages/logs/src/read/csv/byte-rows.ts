@@ -77,8 +77,12 @@ export function byteRows(plan: CsvPlan, store: RowStore): (bytes: Uint8Array, is
     while (at < stop) {
       let next = above > 0 ? -1 : readRow(bytes, at, open);
       if (next > 0 && next - at > longestLine) store.longLine(line);
-      else if (next > 0 && open.count === width) takeRow(bytes, open, line);
-      else if (next - at > 1 || next < 0) {
+      else if (next > 0 && open.count === width) {
+        if (!takeRow(bytes, open, line)) {
+          const cut = cutRow(bytes, at, isLast);
+          if (cut !== null) takeFields(cut.fields, line);
+        }
+      } else if (next - at > 1 || next < 0) {
         next = carefully(bytes, at, isLast);
         if (next < 0) return at;
         at = next;
@@ -222,13 +226,13 @@ function rowReader({
   };
 }
 
-/** Puts a row of the right number of fields into the store. */
+/** Puts a row of the right number of fields into the store; false where the time is a word, so that it may hold headings. */
 function openRowTaker(
   { dialect, time, columns }: CsvPlan,
   textOf: (bytes: Uint8Array, from: number, to: number) => string,
   secondsOf: ReadTime,
   store: RowStore,
-): (bytes: Uint8Array, row: OpenRow, line: number) => void {
+): (bytes: Uint8Array, row: OpenRow, line: number) => boolean {
   const { decimalComma, width } = dialect;
   const factor = time.kind === 'number' ? time.factor : NaN;
   const dateIndex = time.kind === 'clock' ? time.dateIndex : -1;
@@ -262,10 +266,12 @@ function openRowTaker(
           dateIndex < 0 ? '' : textOf(bytes, starts[dateIndex]!, ends[dateIndex]!),
         )
       : values[time.index]! * factor;
+    if (open.timeIsOdd && Number.isNaN(seconds)) return false;
     const row = store.begin(seconds, line);
-    if (row < 0) return;
+    if (row < 0) return true;
     const into = store.columns;
     for (let column = 0; column < into.length; column += 1) into[column]![row] = values[indices[column]!]!;
     if (open.oddCount > 0) takeOdd(bytes, open, row, line);
+    return true;
   };
 }

@@ -227,6 +227,24 @@ describe('what is skipped is counted, with the first line that shows it', () => 
     expect(codes(table)).toEqual(['row-without-time', 'repeated-time']);
   });
 
+  test('two logs pasted into one: the same headings again are one row less, other ones end the log', () => {
+    const first = 't [s],v [km/h]\n0,36\n0.1,35\n0.2,34\n';
+    const again = tableOf(`${first}t [s],v [km/h]\n5,36\n5.1,35\n`);
+    expect(again.time).toHaveLength(5);
+    expect(codes(again)).toEqual(['row-without-time', 'time-gap']);
+    for (const below of [
+      't [s],v [mph]\n5,36\n5.1,35\n',
+      'Speed,Time\n36,5\n',
+      '"t [s]","v [mph]"\n5,36\n',
+    ]) {
+      const table = tableOf(first + below);
+      expect(Array.from(table.time)).toEqual([0, 0.1, 0.2]);
+      const lines = below.split('\n').length - 1;
+      expect(table.issues).toMatchObject([{ code: 'other-headings', line: 5, count: lines }]);
+    }
+    expect(codes(tableOf(`${first}lap,2\n0.3,33\n`))).toEqual(['row-without-time']);
+  });
+
   test('a clock that jumps back and a gap start new segments', () => {
     const table = tableOf('t [s],v [m/s]\n5,1\n5.1,1\n2,1\n2.1,1\n9,1\n9.1,1\n');
     expect(table.segmentStarts).toEqual([0, 2, 4]);

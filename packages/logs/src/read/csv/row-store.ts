@@ -34,6 +34,8 @@ export class RowStore {
   readonly #options: RowStoreOptions;
   readonly #steps: ClockSteps;
   #scaled = 0;
+  /** What stands above the rows that are no longer taken; null while they are. */
+  #otherHeadings: { readonly line: number; readonly text: string } | null = null;
 
   constructor(options: RowStoreOptions) {
     const capacity = Math.max(16, options.capacity);
@@ -51,6 +53,10 @@ export class RowStore {
    */
   begin(seconds: number, line: number): number {
     const { issues } = this.#options;
+    if (this.#otherHeadings !== null) {
+      this.#skipOther(this.#otherHeadings, line);
+      return -1;
+    }
     if (Number.isNaN(seconds)) {
       issues.add('row-without-time', line, () => 'Rows whose time can not be read were skipped.');
       return -1;
@@ -65,6 +71,20 @@ export class RowStore {
     this.time[row] = placed;
     this.count = row + 1;
     return row;
+  }
+
+  /** Takes no further row: below other headings stands another log. */
+  stopAt(headings: string, line: number): void {
+    this.#otherHeadings ??= { line, text: headings };
+  }
+
+  #skipOther({ line, text }: { readonly line: number; readonly text: string }, skipped: number): void {
+    this.#options.issues.add(
+      'other-headings',
+      skipped,
+      () =>
+        `Line ${line} holds other headings (${text}) than the file begins with: what stands below it is another log and was not read; cut the file in two.`,
+    );
   }
 
   /** Takes a field that gave no number: a gap where it is empty or says so, else something to be told. */

@@ -1,4 +1,5 @@
 import type { CsvPlan } from './csv-plan.ts';
+import { otherHeadings } from './other-headings.ts';
 import { numberField } from './number-field.ts';
 import type { RowStore } from './row-store.ts';
 import { switchField } from './switch-field.ts';
@@ -19,12 +20,15 @@ export function rowTaker(
 ): (fields: readonly string[], line: number) => void {
   const { width, decimalComma } = dialect;
   const dateIndex = time.kind === 'clock' ? time.dateIndex : -1;
+  const areOther = otherHeadings(dialect);
   return (fields, line) => {
     if (fields.length !== width && !hasEmptyTail(fields, width)) {
       if (!fields.every(isBlank)) store.raggedRow(line);
       return;
     }
-    const row = store.begin(secondsOf(fields[time.index]!, fields[dateIndex] ?? ''), line);
+    const seconds = secondsOf(fields[time.index]!, fields[dateIndex] ?? '');
+    if (Number.isNaN(seconds) && areOther(fields)) store.stopAt(fields.join(' | '), line);
+    const row = store.begin(seconds, line);
     if (row < 0) return;
     for (let column = 0; column < columns.length; column += 1) {
       const { index, role } = columns[column]!;

@@ -57,6 +57,26 @@ describe('speed against odometer', () => {
   });
 });
 
+describe('speed against positions', () => {
+  const north = (v: number) => (t: number) => 0.8 + (v * t) / 6_371_008.8;
+  const placed = (v: number): readonly Made[] => [
+    ['lat', 'latitude', north(v)],
+    ['lon', 'longitude', steady(0.2)],
+  ];
+
+  test.each([
+    [20, null],
+    [21.5, null],
+    [20 * 3.6, '3.60 times'],
+    [20 / 1.609, '0.62 times'],
+    [20 * 1.151, '1.15 times'],
+  ])('a car at 20 m/s whose log says %d', (v, said) => {
+    const issues = issuesOf(['v', 'speed', steady(v)], ...placed(20));
+    if (said === null) expect(issues).toEqual([]);
+    else expect(issues).toEqual([['speed-against-positions', expect.stringContaining(said)]]);
+  });
+});
+
 describe('speeds and wheels among themselves', () => {
   test('a second speed in another unit than stated is said', () => {
     const issues = issuesOf(['a', 'speed', steady(20)], ['b', 'speed', steady(20 / 1.609)]);

@@ -1,3 +1,4 @@
+import { summarize, welch } from '@standstill/numerics';
 import { describe, expect, test } from 'vitest';
 import type { StopFlag } from '../stops/found-stop.ts';
 import { compareStopSets, type CompareInput, type StopSetComparison } from './compare-stop-sets.ts';
@@ -113,8 +114,23 @@ describe('compareStopSets', () => {
 
   test('no spread at all', () => {
     const flat = compared([44, 44], [44, 44]);
-    expect(flat).toMatchObject({ welch: null, difference: { value: 0, low: 0, high: 0 } });
+    expect(flat).toMatchObject({ welch: null, difference: { value: 0 } });
     expect(flat.runsNeeded.runsPerSet).toBeNull();
+  });
+
+  test('stops too alike to be true are no surer than each could be measured', () => {
+    const alike = compared([40, 40], [39.9, 39.9]);
+    const reach = 1.96 * Math.hypot(0.3 / Math.sqrt(2), 0.3 / Math.sqrt(2));
+    expect(alike.difference.low).toBeCloseTo(-0.1 - reach, 3);
+    expect(alike.difference.high).toBeCloseTo(-0.1 + reach, 3);
+    expect(alike.differencePercent.high).toBeGreaterThan(0);
+    expect(alike.before.mean.high).toBeCloseTo(40 + (1.96 * 0.3) / Math.sqrt(2), 3);
+    const one = compared([40, 40.2, 39.9, 40.1], [39, 39, 39, 39]);
+    const plain = welch(summarize([39, 39, 39, 39]), summarize([40, 40.2, 39.9, 40.1]));
+    expect(one.difference.high - one.difference.value).toBeCloseTo(
+      Math.hypot(plain.high - plain.difference, (1.96 * 0.3) / 2),
+      3,
+    );
   });
 
   test('an excluded stop does not count, and too few are refused', () => {

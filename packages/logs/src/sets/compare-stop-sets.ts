@@ -14,6 +14,7 @@ import { adjustedDifference } from './adjusted/adjusted-difference.ts';
 import type { AdjustedDifference, NotAdjusted } from './adjusted/adjustment.ts';
 import { countedDistances, type CountedDistances } from './counted-distances.ts';
 import { fewestRuns } from './fewest-runs.ts';
+import { hiddenError } from './hidden-error.ts';
 import { setFigures } from './set-figures.ts';
 import { setTooSmall, type SetTooSmall } from './set-too-small.ts';
 import type { DistanceDefinition, IntervalValue, SetFigures, StopSet } from './stop-set.ts';
@@ -89,7 +90,8 @@ export interface StopSetComparison {
  * show the difference.
  *
  * Equation: difference x̄a − x̄b ± √((t s)² + (1.96 σ)²); by one logger σ = |σa − σb|, which is about nothing, because its
- * delay moves both sets alike; by two loggers σ = √(σa² + σb²). The chances (Welch, permutation) are those of the scatter
+ * delay moves both sets alike; by two loggers σ = √(σa² + σb²); stops too alike to
+ * scatter add what their measuring leaves open (`hiddenError`). The chances (Welch, permutation) are those of the scatter
  * alone.
  * Assumes: nothing but the set-up differed; what did is passed in and handed through. Runs are independent.
  * Valid: two stops that count in each set; with three against three no permutation test gets under 0.1.
@@ -114,7 +116,8 @@ export function compareStopSets(input: CompareInput): StopSetComparison | SetToo
   const after = setFigures(input.after.name, counted.after);
   const test = welch(summarize(after.distances), summarize(before.distances));
   const apart = (input.sameLogger ?? true) ? subtract : Math.hypot;
-  const sharedApart = apart(after.sharedError, before.sharedError);
+  const hidden = Math.hypot(hiddenError(after), hiddenError(before));
+  const sharedApart = Math.hypot(apart(after.sharedError, before.sharedError), hidden);
   const permuted = permutationTest(after.distances, before.distances, { seed: input.seed });
   return {
     ok: true,
@@ -185,7 +188,8 @@ function percentOf(before: SetFigures, after: SetFigures, test: TTest, apart: Ap
     Math.sqrt(squaredErrorOfMean(after) + ratio * ratio * squaredErrorOfMean(before)) / before.mean.value;
   const value = ratio - 1;
   const interval = tInterval({ value, standardError, degreesOfFreedom: test.degreesOfFreedom }, 0.95);
-  const shared = apart(after.sharedError, ratio * before.sharedError) / before.mean.value;
+  const hidden = Math.hypot(hiddenError(after), ratio * hiddenError(before));
+  const shared = Math.hypot(apart(after.sharedError, ratio * before.sharedError), hidden) / before.mean.value;
   const { low, high } = withSharedError({ value, ...interval }, shared);
   return { value: 100 * value, low: 100 * low, high: 100 * high };
 }

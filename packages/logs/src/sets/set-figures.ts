@@ -1,5 +1,6 @@
 import { linearFit, meanInterval, spreadInterval, summarize } from '@standstill/numerics';
 import type { CountedDistances } from './counted-distances.ts';
+import { hiddenError } from './hidden-error.ts';
 import type { IntervalValue, SetFigures } from './stop-set.ts';
 import { warmUp } from './warm-up.ts';
 import { withSharedError } from './with-shared-error.ts';
@@ -7,7 +8,8 @@ import { withSharedError } from './with-shared-error.ts';
 /**
  * Mean, spread, best, worst, trend and warm-up of a set of stops.
  *
- * Equation: mean x̄ ± √((t s/√n)² + (1.96 σ)²), σ the mean error that the stops share; spread by χ²; trend b ± t s_b of
+ * Equation: mean x̄ ± √((t s/√n)² + (1.96 σ)²), σ the mean error that the stops share, with `hiddenError`
+ * where they are too alike; spread by χ²; trend b ± t s_b of
  * the line through the distances against run number; warm-up as `warmUp`
  * Assumes: independent runs, about normal; a trend shows where they are not. The unknown delay between brake signal and
  * speed moves all stops of a logger alike, so that it does not average out.
@@ -24,13 +26,15 @@ export function setFigures(name: string, counted: CountedDistances): SetFigures 
   const { standardDeviation } = summary;
   const squares = standardErrors.reduce((sum, error) => sum + error * error, 0);
   const sharedError = sharedErrors.reduce((sum, error) => sum + error, 0) / distances.length;
+  const measuringError = Math.sqrt(squares / distances.length);
+  const hidden = hiddenError({ distances, standardDeviation, measuringError });
   return {
     name,
     distances,
     runs,
     leftOut,
     judged,
-    mean: withSharedError({ value: summary.mean, ...meanInterval(summary) }, sharedError),
+    mean: withSharedError({ value: summary.mean, ...meanInterval(summary) }, Math.hypot(sharedError, hidden)),
     sharedError,
     standardDeviation,
     standardDeviationInterval: spreadInterval({ standardDeviation, degreesOfFreedom: distances.length - 1 }),
@@ -38,7 +42,7 @@ export function setFigures(name: string, counted: CountedDistances): SetFigures 
     worst: Math.max(...distances),
     trend: trendOf(runs, distances),
     warmUp: warmUp(runs, distances),
-    measuringError: Math.sqrt(squares / distances.length),
+    measuringError,
   };
 }
 

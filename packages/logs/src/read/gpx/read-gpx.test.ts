@@ -197,6 +197,7 @@ describe('what is broken', () => {
         .replace('<ele>500', '<ele>&b;'),
     ],
     ['two files in one', whole + whole],
+    ['with elements within each other a million deep', whole.replace('<ele>', '<a>'.repeat(1e6))],
   ])('%s is refused with line and column', (_, text) => {
     const read = outcome(text);
     expect(read).toMatchObject({ ok: false, code: 'log-broken-xml' });

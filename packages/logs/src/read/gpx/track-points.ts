@@ -22,6 +22,9 @@ const fields = new Set(['time', 'ele', 'speed', 'course', 'cog', 'sat', 'hdop'])
 /** Characters; no value that is read is longer. */
 const longestValue = 64;
 
+/** Elements within each other; a parser holds each of them, and no track has so many. */
+const deepest = 100;
+
 interface OpenPoint {
   readonly latitude: number;
   readonly longitude: number;
@@ -30,7 +33,8 @@ interface OpenPoint {
 
 /**
  * Reads the track points of a GPX file, 1.0 or 1.1, with or without namespaces, piece by piece. Entities that the file
- * itself declares are not expanded; the first break of XML's rules ends the reading.
+ * itself declares are not expanded; the first break of XML's rules ends the reading, and so do more than 100 elements
+ * within each other.
  *
  * @param chunks - the text in pieces
  * @returns the points before the end or the break, and where it broke
@@ -51,6 +55,7 @@ export function trackPoints(chunks: Iterable<string>): GpxContent {
   parser.on('opentag', ({ name, attributes }) => {
     const local = localName(name);
     depth += 1;
+    if (depth > deepest) broken ??= { line: parser.line, column: parser.column, isTruncated: false };
     text = '';
     if (local === 'trkseg') segment += 1;
     else if (local === 'wpt' || local === 'rtept') otherPoints += 1;

@@ -31,6 +31,12 @@ function ggaAndVtg(seconds: number, speed: number): string {
   return `${ggaAt(seconds, '1,09,0.9')}\r\n${vtg}`;
 }
 
+test('a line far too long for a log is counted as skipped', () => {
+  const [first = '', ...others] = madeNmea(noon);
+  const table = tableOf([first, `$GPRMC,${'1'.repeat(1 << 17)}`, ...others]);
+  expect(table.issues).toMatchObject([{ code: 'long-line', line: 2, count: 1 }]);
+});
+
 describe('a made drive', () => {
   test.each([['\r\n'], ['\n'], ['\r']])('with the line end %j', (end) => {
     const table = tableOf(madeNmea(noon), end);

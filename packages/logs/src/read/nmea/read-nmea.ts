@@ -108,7 +108,10 @@ export function readNmea(bytes: Uint8Array, options: ReadOptions): ReadOutcome {
 }
 
 function readSentences(bytes: Uint8Array, issues: IssueList, add: ReturnType<typeof fixRows>['add']): void {
-  for (const { text, number } of textLines(textChunks(bytes, 'windows-1252'))) {
+  const lines = textLines(textChunks(bytes, 'windows-1252'), (line) =>
+    issues.add('long-line', line, () => 'Lines far too long for a log were skipped.'),
+  );
+  for (const { text, number } of lines) {
     if (text.startsWith('#') || text.startsWith(';')) continue;
     const [before = '', ...pieces] = text.split('$');
     if (pieces.length === 0)

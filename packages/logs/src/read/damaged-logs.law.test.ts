@@ -129,7 +129,7 @@ function look(
   signals: string | undefined,
   { told = toldSpeeds, withStops = false } = {},
 ): Looked {
-  const bytes = new CountedBytes(Array.from(bytesOf(text)));
+  const bytes = CountedBytes.from(bytesOf(text));
   const description = signals === undefined ? {} : { signals: { name: 'made.dbc', text: signals } };
   const read = readLog(bytes, { name: 'made', ...description });
   const isRead = read.ok;

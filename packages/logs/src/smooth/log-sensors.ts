@@ -89,7 +89,8 @@ function positionOf(table: ChannelTable, noise: number): LogSensors['position'] 
   return latitude === undefined || longitude === undefined ? null : { latitude, longitude, noise };
 }
 
-function noiseOf(track: SpeedTrack): number {
-  const longest = track.runs.reduce((best, run) => (run.time.length > best.time.length ? run : best));
+function noiseOf({ runs: [first, ...others] }: SpeedTrack): number {
+  if (first === undefined) return 0;
+  const longest = others.reduce((best, run) => (run.time.length > best.time.length ? run : best), first);
   return roughness(longest.speed, (value) => value > 1);
 }

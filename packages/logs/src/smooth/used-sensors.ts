@@ -59,10 +59,10 @@ function lineOf(channel: Channel, found: Judged): Line | null {
 
 function speedLine(channel: Channel, { track, speedNoise, given }: Judged): Line {
   if (channel.name !== track.channel.name)
-    return { used: false, note: `'${track.channel.name}' has more real samples and is used.` };
+    return { used: false, note: `'${track.channel.name}' has more new readings and is used.` };
   return {
     used: true,
-    note: `Every ${track.interval.toFixed(2)} s a real sample.`,
+    note: `A new reading every ${track.interval.toFixed(2)} s.`,
     noise: speedNoise,
     noiseOrigin: given.speed === undefined ? 'estimated' : 'given',
   };

@@ -9,13 +9,13 @@ const cases: readonly CoverageInput[] = (['any', 'deceleration-onset'] as const)
     rate,
     startBy,
     sensors: 'speed',
-    draws: 400,
+    draws: 150,
   })),
   ...([1, 10, 100] as const).map((rate): CoverageInput => ({
     rate,
     startBy,
     sensors: 'speed and accelerometer',
-    draws: 200,
+    draws: 60,
   })),
 ]);
 

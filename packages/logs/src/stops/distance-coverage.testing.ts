@@ -27,7 +27,7 @@ export interface Coverage {
 const widths = {
   'speed any': [14.5, 4.5, 3.2, 2.9, 2.8],
   'speed deceleration-onset': [6.5, 2.9, 2.4, 2.2, 2.1],
-  'speed and accelerometer any': [2.1, 0.9, 0.8, 0.8, 0.8],
+  'speed and accelerometer any': [3.6, 3, 2.9, 2.9, 2.9],
   'speed and accelerometer deceleration-onset': [2.4, 1.1, 1, 1, 1],
 } as const;
 
@@ -65,7 +65,7 @@ export function distanceCoverage(input: CoverageInput): Coverage {
       pitchRate: 1.2 + 0.8 * random.uniform(),
       pitchDamping: 0.25 + 0.3 * random.uniform(),
       resolution: 0.02,
-      latency: 0.01 * random.normal(),
+      latency: 0.05 * random.normal(),
     };
     const sensor = { ...receiver, rate, filterTime, latency };
     const recorded = sensorModel(

@@ -10,16 +10,20 @@ import { speedAt } from './speed-at.ts';
 import type { StopContext } from './stop-context.ts';
 import type { StopMotion } from './stop-motion.ts';
 
-/** s; an accelerometer's own filter makes it a little late against the brake signal of the same logger. Common practice. */
-const accelerationDelay = 0.01;
+/**
+ * s, one standard error of the unknown delay of an accelerometer against the brake signal: its filter and the logger's
+ * bus are as unknown as those of the speed. Assumed; it moves all stops of a logger alike and drops out of differences.
+ */
+const accelerationDelay = 0.05;
 /** s, usual build-up, within which the deceleration may change fastest. Common practice. */
 const usualBuild = 0.5;
 
 /**
- * The motion of a stop by the smoother over speed, accelerometer and what else there is. The accelerometer keeps the time
- * of the brake signal, so that the delay of the speed is found from the two and not assumed.
+ * The motion of a stop by the smoother over speed, accelerometer and what else there is. The delay of the speed
+ * against the accelerometer is found from the two; that of the accelerometer against the brake signal can't be, and
+ * enters the interval.
  *
- * Assumes: accelerometer and brake signal are written by one logger, to 0.01 s.
+ * Assumes: the accelerometer is late against the brake signal by 0 ± 0.05 s.
  *
  * @param context - the log and its sensors
  * @param parts - the onset by the accelerometer, the brake signal and rest
@@ -35,13 +39,17 @@ export function motionBySmoother(
   }: { readonly onset: AccelerationOnset; readonly brake: BrakeStart | null; readonly rest: RestMoment },
 ): StopMotion | null {
   const start = brake?.time ?? onset.time;
+  const { speedLatency } = context.options;
   const smoothed = context.sensors.smooth(
     sensorsAround(context, {
       start,
       onset: onset.time,
       build: usualBuild,
       rest,
-      latency: context.options.speedLatency,
+      latency: {
+        value: speedLatency.value,
+        standardError: Math.hypot(speedLatency.standardError, accelerationDelay),
+      },
       withAcceleration: true,
     }),
   );

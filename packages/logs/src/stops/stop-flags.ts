@@ -86,7 +86,9 @@ function wheels(stop: Figures, { table, say }: FlagContext): StopFlag | null {
 function offNominal(stop: Figures, { options, say }: FlagContext): StopFlag | null {
   if (options.nominalSpeed === null) return null;
   const verdict = speedOffNominal(stop.entrySpeed, options.nominalSpeed);
-  const share = ((stop.entrySpeed / options.nominalSpeed) * 100).toFixed(1);
+  const percent = (stop.entrySpeed / options.nominalSpeed) * 100;
+  // Rounded down: what is just under the limit must not read as if it were on it.
+  const share = (Math.floor(percent * 10) / 10).toFixed(1);
   if (verdict === 'too-slow')
     return excludes(
       'speed-off-nominal',
@@ -155,7 +157,7 @@ function lowRate({ sampleRate, distanceStandardError }: Figures, { say }: FlagCo
   if (sampleRate >= wantedRate / 1.05) return null;
   return warns(
     'low-rate',
-    `Only ${sampleRate.toFixed(1)} real samples a second: the distance is known to about ${say(1.96 * distanceStandardError, 'stopping-distance')} either way.`,
+    `Only ${sampleRate.toFixed(1)} new readings a second: the distance is known to about ${say(1.96 * distanceStandardError, 'stopping-distance')} either way.`,
   );
 }
 

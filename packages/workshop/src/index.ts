@@ -52,6 +52,7 @@ export * from './draws/pool/reply-to-draws.ts';
 export * from './draws/pool/draw-failed-error.ts';
 export * from './draws/pool/draws-called-off-error.ts';
 export * from './proof/fade/report-fade.ts';
+export * from './proof/fade/without-start-window.ts';
 export * from './proof/fade/expect-fade.ts';
 export type * from './proof/fade/expected-fade.ts';
 export * from './proof/plan/plan-test.ts';

@@ -6,6 +6,7 @@ import {
   expectFade,
   reportFade,
   setsOfJob,
+  withoutStartWindow,
   type FadeRuns,
   type Job,
   type ReportFadeInput,
@@ -64,7 +65,11 @@ export async function fadeOfLogs(
   if (files.set.length === 0 && sound !== null) files.set = fadeFiles(sound.job, dirname(sound.file));
   if (files.set.length === 0)
     throw new CommandError('fade needs a log, or --job with runs whose role is fade.', exitCode.usage);
-  const read = await logReading(options, [...files.set, ...files.against], job);
+  const read = await logReading(
+    options,
+    [...files.set, ...files.against],
+    job === null ? null : withoutStartWindow(job),
+  );
   const rows = rowsOf(files, { given: logs.length > 0, job, read });
   const input: ReportFadeInput = {
     set: rows.set.set,

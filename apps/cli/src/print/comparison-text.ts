@@ -80,8 +80,10 @@ function evidenceLines(comparison: Comparison, print: QuantityPrinter): string[]
           `Chance of a difference this large if nothing had changed: ${chance(welch.p)} (Welch t ${realMinus(welch.t.toFixed(2))}, ${welch.degreesOfFreedom.toFixed(1)} degrees of freedom).`,
         ]),
     `The same by shuffling the stops: ${chance(permutation.p)} (${ways}).`,
-    `Best against best would claim ${known(bestOfEach.difference_m)}; taking a best alone gains about ${gainBefore} before and ${gainAfter} after.`,
-    runsLine(runsNeeded, known),
+    `Best against best would claim ${known(Math.abs(bestOfEach.difference_m))} ${bestOfEach.difference_m < 0 ? 'shorter' : 'longer'}; taking a best alone gains about ${gainBefore} before and ${gainAfter} after.`,
+    isSure(difference_m)
+      ? runsLine(runsNeeded, known)
+      : 'No sure difference: how many stops it takes to show one that matters, "standstill plan" says.',
   ];
 }
 
@@ -126,6 +128,10 @@ function runsLine(
   if (runsPerSet === null)
     return `How many stops it takes to see ${difference} can't be said from these sets.`;
   return `To see ${difference} with 80 % power at this spread: ${runsPerSet} stops a set. That is against scatter only: to see what changes from day to day, drive the old set-up again.`;
+}
+
+function isSure({ low, high }: Estimate): boolean {
+  return low > 0 || high < 0;
 }
 
 function halfWidth({ low, high }: Estimate): number {

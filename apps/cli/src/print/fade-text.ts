@@ -70,7 +70,7 @@ function setLines(set: FadeSetResult, print: QuantityPrinter): string[] {
         ]),
     ...temperatures.map(({ channel, first_C, highest_C, distance_m_per_100K: effect }) => {
       const range = `${channel}: ${print.quantity(first_C, 'temperature', 3)} at the first stop, ${print.quantity(highest_C, 'temperature', 3)} at the hottest`;
-      const hotter = print.quantity(100, 'temperature-difference', 1);
+      const hotter = print.quantity(100, 'temperature-difference', 5);
       return effect === null
         ? `${range}.`
         : `${range}; ${print.difference(effect, 'stopping-distance')} for each ${hotter} hotter.`;

@@ -45,7 +45,7 @@ export function quantityPrinter(system: UnitSystem): QuantityPrinter {
     estimate: (value, kind) => realMinus(estimate(value, kind)),
     difference: (value, kind) => {
       const text = realMinus(estimate(value, kind));
-      return value !== null && value.value > 0 ? `+${text}` : text;
+      return value !== null && value.value > 0 && !/^0(?:\.0*)?[ (]/u.test(text) ? `+${text}` : text;
     },
   };
 }

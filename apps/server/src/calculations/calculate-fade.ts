@@ -1,5 +1,5 @@
 import { fadePicture } from '@standstill/pictures';
-import { expectFade, reportFade, setsOfJob } from '@standstill/workshop';
+import { expectFade, reportFade, setsOfJob, withoutStartWindow } from '@standstill/workshop';
 import type {
   FadeRefusal,
   FadeReport,
@@ -32,7 +32,9 @@ export function calculateFade(task: FadeTask): ProofAnswer<Answer> {
 function fadeOf(job: Job, task: FadeTask): ProofAnswer<Answer> {
   const { units, nominalSpeed, definition, picture } = task;
   const options: ReportLogOptions = { units, ...(nominalSpeed === undefined ? {} : { nominalSpeed }) };
-  const [first, second] = [task.logs, task.against].map((logs) => readKeptLogs(job, logs, options));
+  const [first, second] = [task.logs, task.against].map((logs) =>
+    readKeptLogs(withoutStartWindow(job), logs, options),
+  );
   if (first === undefined || second === undefined) throw new Error('a row of stops without its reading');
   if (!first.ok) return first;
   if (!second.ok) return second;

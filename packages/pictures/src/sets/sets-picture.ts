@@ -61,6 +61,7 @@ export function setsPicture(comparison: Comparison, reports: ComparedReports, lo
         `${title}: ${set.count} runs, mean ${estimateWords(set.mean_m, 'stopping-distance', say)}.`,
     ),
     `Difference of the means: ${change}.`,
+    ...(comparison.control === null ? [] : [comparison.control.sentence]),
     caption,
     ...notes,
   ].join(' ');
@@ -70,6 +71,7 @@ export function setsPicture(comparison: Comparison, reports: ComparedReports, lo
     ...sets.map((set) => setBlock(set, road, say)),
     differenceBlock(comparison, road, change),
     paragraph(caption, { soft: true, size: 12 }),
+    ...(comparison.control === null ? [] : [paragraph(comparison.control.sentence, { size: 12, after: 2 })]),
     ...notes.map((note) => paragraph(note, { size: 12, after: 2 })),
   ]);
 }
@@ -80,15 +82,12 @@ function titled(side: string, name: string): string {
     : `${side}, ${name}`;
 }
 
-function differenceBlock({ before, after }: Comparison, road: RoadScale, change: string): Block {
+function differenceBlock({ before, after, control }: Comparison, road: RoadScale, change: string): Block {
+  const label = control === null ? `mean ${change}` : `these two means alone: ${change}`;
   return {
     height: 50 + rulerDepth + 8,
     draw: (top) => [
-      ...spanMark(
-        { from: before.mean_m.value, to: after.mean_m.value, label: `mean ${change}` },
-        road,
-        top + 16,
-      ),
+      ...spanMark({ from: before.mean_m.value, to: after.mean_m.value, label }, road, top + 16),
       ...roadRuler(road, top + 44),
     ],
   };

@@ -1,8 +1,10 @@
 import { listOf } from '../words/list-of.ts';
 import type { Difference, DifferenceKey } from './differences/difference.ts';
 
-/** How each kind of known difference is called inside a sentence; what tells of the recording has a line of its own. */
-const says: Readonly<Record<DifferenceKey, string | null>> = {
+const recorded = 'the sets were recorded in different ways';
+
+/** How each kind of known difference is called inside a sentence; the recording by one clause, however much differs in it. */
+const says: Readonly<Record<DifferenceKey, string>> = {
   tires: 'the tires were changed',
   surface: 'the surface was different',
   date: 'the day was different',
@@ -14,21 +16,20 @@ const says: Readonly<Record<DifferenceKey, string | null>> = {
   airTemperature: "the air's temperature was different",
   startTemperature: 'the rotors started at another temperature',
   stated: 'something else differed',
-  logger: null,
-  'start-signal': null,
-  'sample-rate': null,
+  logger: recorded,
+  'start-signal': recorded,
+  'sample-rate': recorded,
 };
 
 /**
  * What was different besides the set-up, as a clause: `the tires were changed and the day was different too`.
  *
  * @param differences - known differences
- * @returns the clause; null where nothing is known to have differed but the recording
+ * @returns the clause; null where nothing is known to have differed
  */
 export function changedToo(differences: readonly Difference[]): string | null {
   const keys = new Set(differences.map(({ key }) => key));
-  const clauses = (Object.keys(says) as DifferenceKey[]).flatMap((key) =>
-    keys.has(key) ? (says[key] ?? []) : [],
-  );
+  const told = (Object.keys(says) as DifferenceKey[]).filter((key) => keys.has(key));
+  const clauses = [...new Set(told.map((key) => says[key]))];
   return clauses.length === 0 ? null : `${listOf(clauses)} too`;
 }

@@ -135,6 +135,7 @@ function comparisonOf({ input, asked, compared, differences, isGuessed }: Compar
     expectation,
     warnings: [
       ...(input.warnings ?? []),
+      ...notWrittenDown(input.before, input.after),
       ...control.warnings,
       ...judgedWarnings(compared, asked, say),
       ...comparisonWarnings({
@@ -143,7 +144,6 @@ function comparisonOf({ input, asked, compared, differences, isGuessed }: Compar
         reports: [...input.before.reports, ...input.after.reports],
         units,
       }),
-      ...notWrittenDown(input.before, input.after),
     ],
   };
 }

@@ -55,7 +55,12 @@ function takenOut({ control }: LeadingDifference): string {
 }
 
 function basis({ before, after }: StopSetComparison, { control }: LeadingDifference, say: Speaker): string {
-  const mean = `mean ${say.central(before.mean, 'stopping-distance')} before, ${say.central(after.mean, 'stopping-distance')} after`;
+  // Rounded alike, so that rounding makes no difference of its own.
+  const half = Math.min(...[before, after].map(({ mean }) => (mean.high - mean.low) / 2));
+  const [one, other] = [before, after].map(({ mean: { value } }) =>
+    say.central({ value, low: value - half, high: value + half }, 'stopping-distance'),
+  );
+  const mean = `mean ${one ?? ''} before, ${other ?? ''} after`;
   const more =
     control === null
       ? ''
@@ -72,7 +77,9 @@ function bestClause(
   const claimed = bestOfEach.difference;
   const isMore = difference.value < 0 ? claimed < difference.low : claimed > difference.high;
   if (!isMore) return '';
-  const size = say.plain(Math.abs(claimed), 'stopping-distance');
+  const half = (difference.high - difference.low) / 2;
+  const value = Math.abs(claimed);
+  const size = say.central({ value, low: value - half, high: value + half }, 'stopping-distance');
   return `; best against best would say ${size} ${claimed < 0 ? 'shorter' : 'longer'}, but a best is partly luck`;
 }
 

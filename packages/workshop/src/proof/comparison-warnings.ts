@@ -112,7 +112,9 @@ function smallSetWords(compared: StopSetComparison): string[] {
 function bestWords({ bestOfEach, difference }: StopSetComparison, say: Speaker): string[] {
   const claimed = bestOfEach.difference;
   if (claimed >= difference.low && claimed <= difference.high) return [];
-  const size = say.plain(Math.abs(claimed), 'stopping-distance');
+  const half = (difference.high - difference.low) / 2;
+  const value = Math.abs(claimed);
+  const size = say.central({ value, low: value - half, high: value + half }, 'stopping-distance');
   const way = claimed < 0 ? 'shorter' : 'longer';
   return [
     `Best against best would say ${size} ${way}, which the means do not carry: the best of a set is partly luck, and the more so the more it scatters.`,

@@ -80,6 +80,12 @@ describe('a window of start temperatures', () => {
     ]);
   });
 
+  it('is not asked of a fade run, whose stops start hotter each time', () => {
+    const hot = reported('nominalSpeed: 67 mph, role: fade', 300);
+    expect(flags(hot)).toEqual([]);
+    expect(hot.stops[0]?.counted).toBe(true);
+  });
+
   it('leaves out a stop whose recorded temperature is outside, whatever is written down', () => {
     const hot = reported('nominalSpeed: 67 mph, startTemperature: 180 °F', 200);
     expect(flags(hot)[0]).toMatch(/^excludes: front rotor temperature .* read 392 °F at the start/);

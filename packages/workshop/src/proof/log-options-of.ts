@@ -5,7 +5,8 @@ import type { ReportLogOptions } from './report-log.ts';
 
 /**
  * What a job says of how one of its logs is to be read: the speed that the stops were meant from, the grade, a person's
- * judgements, the columns that were chosen before, and between which temperatures stops count.
+ * judgements, the columns that were chosen before, and between which temperatures stops count (not of a fade run, whose
+ * stops start hotter each time).
  *
  * @param job - the job
  * @param run - the run that the log belongs to; null where the job has none
@@ -20,7 +21,7 @@ export function logOptionsOf(job: Job, run: JobRun | null): ReportLogOptions {
     ...(run === null || run.startTemperature === null ? {} : { statedStart: run.startTemperature.value }),
     ...(run === null || run.judgements.length === 0 ? {} : { judgements: run.judgements.map(givenOf) }),
     ...(job.logColumns.length === 0 ? {} : { remembered: job.logColumns }),
-    ...(low === null && high === null
+    ...(run?.role === 'fade' || (low === null && high === null)
       ? {}
       : {
           startTemperature: {

@@ -73,15 +73,22 @@ function distances({ nominalSpeed }: LogSentenceInput, counted: readonly StopRes
   const all = usable.length === counted.length;
   const values = all ? usable : counted.map((stop) => stop.applicationDistance_m);
   const how = all ? 'corrected to that speed' : 'as driven';
-  const [least, most] = [Math.min(...values), Math.max(...values)];
-  if (values.length === 1)
-    return `${oneDistance(least, counted[0]?.distanceStandardError_m ?? 0, say)} ${how}`;
-  const between = say.range(least, most, 'stopping-distance');
-  return `${between} ${how}, mean ${say.plain(mean(values), 'stopping-distance')}`;
+  const error = mean(counted.map((stop) => stop.distanceStandardError_m));
+  const [least, most, middle] = [Math.min(...values), Math.max(...values), mean(values)].map((value) =>
+    oneDistance(value, error, say),
+  );
+  if (values.length === 1) return `${middle ?? ''} ${how}`;
+  const between = least === most ? `about ${most ?? ''}` : `${withoutUnit(least ?? '')} to ${most ?? ''}`;
+  return `${between} ${how}, mean ${middle ?? ''}`;
 }
 
 function lowered(sentence: string): string {
   return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}
+
+/** The unit stands once, at the end of a range. */
+function withoutUnit(text: string): string {
+  return text.replace(/ [^ ]+$/u, '');
 }
 
 /** One distance with the digits that its own standard error supports. */

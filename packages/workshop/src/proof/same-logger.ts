@@ -1,7 +1,7 @@
 import type { LogReport } from '../results/log-report.ts';
 
-/** Quantities whose columns tell one logger from another: what the speed and the brake are read from. */
-const telling = /^(?:speed|wheel-speed|brake-|pedal-)/;
+/** Quantities whose columns tell one logger from another: what the speed, the brake and their delay are read from. */
+const telling = /^(?:speed|wheel-speed|brake-|pedal-|acceleration-forward)/;
 
 /**
  * Whether two sets of logs look as if one logger made them, with the brake told by one signal: only then does its unknown

@@ -10,10 +10,13 @@ const asked: readonly (readonly [key: keyof JobRun, word: string])[] = [
   ['surface', 'the surface'],
 ];
 
-/** What the job says of neither or of one side only, in one sentence: nobody knows whether it differed. */
+/** What is known of neither or of one side only, in one sentence: nobody knows whether it differed. */
 export function notWrittenDown(before: RunSet, after: RunSet): readonly string[] {
   const sides = [before, after].map(runsOf);
-  if (sides.some((runs) => runs.length === 0)) return [];
+  if (sides.some((runs) => runs.length === 0))
+    return [
+      'Only the stops are known, not the day, the tires, the surface or the driver of each set: the difference holds all that changed, and is not yet that of the brakes. Write them into the runs of a job.',
+    ];
   const open = asked.filter(([key]) =>
     sides.some((runs) => !runs.some((run) => run[key] !== undefined && run[key] !== '')),
   );

@@ -22,12 +22,19 @@ export function fadeWarnings(input: FadeWarningsInput, say: Speaker): string[] {
   const { first, second, isGuessed, differences } = input;
   const sets = second === null ? [first] : [first, second];
   return [
+    ...nextStop(sets),
     ...(isGuessed
       ? [
           `No nominal speed was given: distances are corrected to ${say.plain(first.nominalSpeed, 'speed')}, the round speed near the stops'.`,
         ]
       : []),
-    ...sets.flatMap((set) => [...leftOut(set), ...withoutGate(set), ...rests(set, say), ...bend(set)]),
+    ...sets.flatMap((set) => [
+      ...leftOut(set),
+      ...withoutGate(set),
+      ...rests(set, say),
+      ...bend(set),
+      ...tooHot(set, say),
+    ]),
     ...(second === null ? [] : schedules(first, second, say)),
     ...differences.map(({ text }) => `Different between the two sets, besides the set-up: ${text}.`),
     ...causes(sets),
@@ -77,6 +84,27 @@ function schedules(first: FadeOfStops, second: FadeOfStops, say: Speaker): strin
       : plural(count, 'stop'),
   );
   return [`The two sets were not driven by one schedule (${words.join('; ')}): the slopes tell that, too.`];
+}
+
+/** What the reader does next is the next stop, and it will be the worst one so far. */
+function nextStop(sets: readonly FadeOfStops[]): string[] {
+  return [
+    sets.some(({ slope }) => slope.low > 0)
+      ? 'Where stops get longer, the next one is likely the longest yet: drive the brakes cool, then look at pads, fluid and rotors before driving hard.'
+      : 'Stops without a sure fade say nothing of more of them, of hotter ones or of a long descent.',
+  ];
+}
+
+/** °C above which a reading is doubted: rotors are iron or steel and would not last there. Common practice. */
+const hottestRotor = 1000;
+
+function tooHot({ name, temperatures }: FadeOfStops, say: Speaker): string[] {
+  return temperatures
+    .filter(({ highest }) => highest > hottestRotor)
+    .map(
+      ({ channel, highest }) =>
+        `"${channel}" of "${name}" reads ${say.plain(highest, 'temperature')}, hotter than a rotor lasts: check its unit and its sensor before believing any temperature here.`,
+    );
 }
 
 /** A slope over the stops is not yet a fade of the brakes. */

@@ -61,6 +61,7 @@ describe('a fade report', () => {
       /^From 67\.1 mph, the stops get longer: over 8 stops the last is \d+(?:\.\d)? to \d+(?:\.\d)? ft longer than the first, with "front rotor temperature \(°C\)" going from 194 °F to 761 °F at the start of a stop\.$/,
     );
     expect(report.warnings).toEqual([
+      'Where stops get longer, the next one is likely the longest yet: drive the brakes cool, then look at pads, fluid and rotors before driving hard.',
       'Tires and driver tire with the brakes: that distance and temperature rise together does not yet make the one the cause of the other.',
     ]);
   });
@@ -70,7 +71,15 @@ describe('a fade report', () => {
     expect(cool.sentence).toMatch(
       /^From 67\.1 mph, no sure fade shows: over 8 stops the last is .* shorter to .* longer than the first, and no temperature was recorded beside them\.$/,
     );
-    expect(cool.warnings).toEqual([]);
+    expect(cool.warnings).toEqual([
+      'Stops without a sure fade say nothing of more of them, of hotter ones or of a long descent.',
+    ]);
+  });
+
+  it('doubts a rotor hotter than rotors last', () => {
+    const glowing = fading.map((stop, run) => ({ ...stop, rotor: 90 + 200 * run }));
+    const { warnings } = faded({ set: set('glowing', reportOf('glowing.csv', glowing)) });
+    expect(warnings.join('\n')).toMatch(/reads 2710 °F, hotter than a rotor lasts: check its unit/);
   });
 
   it('holds a second set against the first, and says what else differed', () => {
@@ -111,7 +120,7 @@ describe('a fade report', () => {
       ['two.csv', 8, true],
     ]);
     expect(found.set.stops[4]?.restedFor_s).toBeNull();
-    expect(found.warnings[0]).toMatch(
+    expect(found.warnings[1]).toMatch(
       /^1 stop of "two logs" left out; the first: stop 3, .* keeps its number\.$/,
     );
   });

@@ -4,6 +4,7 @@ import type { FilledOptions } from './find-options.ts';
 import type { FoundStop, StopFlag } from './found-stop.ts';
 import type { Printer } from './printer.ts';
 import type { RestMoment } from './rest-moment.ts';
+import { speedFromPositionsName } from '../read/positions/speed-from-positions-name.ts';
 import { rowsBetween } from './rows-between.ts';
 import { greatestDeceleration } from './sample-jump.ts';
 import { speedOffNominal } from './speed-off-nominal.ts';
@@ -153,8 +154,15 @@ function notToRest({ endTime }: Figures, { rest }: FlagContext): StopFlag | null
   );
 }
 
-function lowRate({ sampleRate, distanceStandardError }: Figures, { say }: FlagContext): StopFlag | null {
+function lowRate(stop: Figures, { say, track }: FlagContext): StopFlag | null {
+  const { sampleRate, distanceStandardError, entrySpeed } = stop;
   if (sampleRate >= wantedRate / 1.05) return null;
+  // A difference of positions is the mean speed over two steps: it begins to fall a step before the brakes bite.
+  if (track.channel.name === speedFromPositionsName)
+    return excludes(
+      'low-rate',
+      `The speed was computed from positions ${track.interval.toFixed(2)} s apart: that stretches a stop by up to ${say(entrySpeed * track.interval, 'stopping-distance')}. Log the receiver's own speed, ten times a second.`,
+    );
   return warns(
     'low-rate',
     `Only ${sampleRate.toFixed(1)} new readings a second: the distance is known to about ${say(1.96 * distanceStandardError, 'stopping-distance')} either way.`,

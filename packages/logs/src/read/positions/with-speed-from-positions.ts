@@ -3,6 +3,7 @@ import type { IssueList } from '../../channels/issue-list.ts';
 import { refuseLog } from '../log-refusal.ts';
 import type { ReadOutcome } from '../read-log.ts';
 import { placedRows } from './placed-rows.ts';
+import { speedFromPositionsName } from './speed-from-positions-name.ts';
 import { speedFromPositions } from './speed-from-positions.ts';
 import { sparsestPositions, usualStep } from './usual-step.ts';
 
@@ -43,7 +44,7 @@ export function withSpeedFromPositions(table: ChannelTable, issues: IssueList): 
       `The log holds no speed; one was computed from positions ${step.toFixed(2)} s apart, which is rougher than a receiver's own.`,
   );
   const channel = {
-    name: 'speed from positions',
+    name: speedFromPositionsName,
     quantity: 'speed',
     unitAsRead: 'm/s',
     unitOrigin: 'format',

@@ -52,7 +52,7 @@ describe.skipIf(browser === null)('the parts of the proof that are opened', () =
     const { page } = watched;
     const plan = part('Before you drive');
     await plan.getByRole('heading', { name: 'Run by run' }).waitFor({ timeout: 60_000 });
-    await plan.getByLabel('Difference that the test should show').fill('8 ft');
+    await plan.getByRole('textbox', { name: 'Difference that the test should show' }).fill('8 ft');
     await page.keyboard.press('Tab');
     await plan
       .locator('h2 + p', { hasText: /^To see a difference of 8.* ft from 60 mph, drive \d+ stops/ })

@@ -53,7 +53,7 @@ describe('new', () => {
     expect(run('new', 'no/where.yaml')).toMatchObject({
       code: 5,
       out: '',
-      err: 'no/where.yaml: it could not be written.\n',
+      err: 'no/where.yaml: the folder is not there.\n',
     });
     expect(run('new', 'car.txt')).toMatchObject({ code: 2, out: '' });
     expect(existsSync(join(folder(), 'car.txt'))).toBe(false);

@@ -42,6 +42,10 @@ function searched(table: ChannelTable, options: FindOptions = {}): StopSearch & 
   return { ...found, stop: found.stops[0]! };
 }
 
+/** m, one standard error without the delay of the accelerometer, which all stops of a logger share. */
+const ownError = ({ distanceStandardError, startDelayError, entrySpeed }: FoundStop): number =>
+  Math.sqrt(distanceStandardError ** 2 - (startDelayError * entrySpeed) ** 2);
+
 const sensorOf = ({ sensors }: StopSearch, name: string): UsedSensor =>
   sensors.find(({ channel }) => channel === name)!;
 
@@ -58,7 +62,8 @@ describe('speed and accelerometer together', () => {
     for (const latency of [-0.1, 0, 0.1]) {
       const { stop } = search({ ...good, latency });
       expect(Math.abs(stop.applicationDistance - covered)).toBeLessThan(0.6);
-      expect(1.96 * stop.distanceStandardError).toBeLessThan(0.9);
+      expect(1.96 * ownError(stop)).toBeLessThan(0.9);
+      expect(stop.startDelayError).toBe(0.05);
     }
   });
 
@@ -94,7 +99,7 @@ describe('speed and accelerometer together', () => {
   test('a slow speed becomes a dense one', () => {
     const { stop } = search({ ...good, rate: 1 });
     expect(stop.trace.time.length).toBeGreaterThan(300);
-    expect(1.96 * stop.distanceStandardError).toBeLessThan(2.5);
+    expect(1.96 * ownError(stop)).toBeLessThan(2.5);
     expect(Math.abs(stop.applicationDistance - covered)).toBeLessThan(1.96 * stop.distanceStandardError);
     expect(stop.buildUpTime).toBeCloseTo(0.1 + 0.9 * ramp, 0);
     expect(stop.meanFullyDevelopedDeceleration).toBeCloseTo(full, 0);
@@ -134,7 +139,11 @@ describe('what is found out of an accelerometer', () => {
     const sensor = sensorOf(found, 'acceleration');
     expect(sensor).toMatchObject({ used: false, noise: null, bias: null, tilt: null });
     expect(sensor.note).toContain(words);
-    expect(found.stop.distanceStandardError).toBeGreaterThan(3 * search(good).stop.distanceStandardError);
+    const table = recorded(good);
+    const channels = table.channels.filter(({ quantity }) => quantity !== 'acceleration-forward');
+    const without = searched({ ...table, channels }).stop;
+    expect(found.stop.applicationDistance).toBe(without.applicationDistance);
+    expect(found.stop.distanceStandardError).toBe(without.distanceStandardError);
   });
 
   test('a given noise is taken, an impossible one refused', () => {

@@ -20,9 +20,7 @@ export interface LinearStep {
  * @returns overwrites a state with its prediction; F, Q and the state must all be of size n
  * Source: [durbin-koopman]
  * @example
- * const level = { mean: Float64Array.of(2), covariance: Float64Array.of(1) };
- * kalmanPredictor(1)(level, { transition: Float64Array.of(1), noise: Float64Array.of(3) });
- * level.covariance[0] // => 4
+ * ((level) => (kalmanPredictor(1)(level, { transition: [1], noise: [3] }), level.covariance[0]))({ mean: Float64Array.of(2), covariance: Float64Array.of(1) }) // => 4
  */
 export function kalmanPredictor(size: number): (state: GaussianState, step: LinearStep) => void {
   const mean = new Float64Array(size);

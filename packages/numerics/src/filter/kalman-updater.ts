@@ -31,9 +31,7 @@ export interface Innovation {
  * @returns overwrites a state with what is believed after a reading, and gives the innovation
  * Source: [durbin-koopman], [joseph-form]
  * @example
- * const level = { mean: Float64Array.of(0), covariance: Float64Array.of(1) };
- * kalmanUpdater(1)(level, { value: 2, row: Float64Array.of(1), variance: 1 });
- * level.mean[0] // => 1
+ * kalmanUpdater(1)({ mean: Float64Array.of(0), covariance: Float64Array.of(1) }, { value: 2, row: [1], variance: 1 }).variance // => 2
  */
 export function kalmanUpdater(size: number): (state: GaussianState, reading: Reading) => Innovation {
   const spread = new Float64Array(size);

@@ -15,7 +15,7 @@ import { tTestPower, type ComparisonGoal } from './t-test-power.ts';
  * @throws OutOfRangeError where n is below 2, or a part of the goal or the power is outside
  * Source: [r-power-t-test]
  * @example
- * differenceShown({ standardDeviation: 1 }, 23, 0.9125) // => 1.00041
+ * differenceShown({ standardDeviation: 1 }, 23, 0.9125) // => 1.000003
  */
 export function differenceShown(
   goal: Omit<ComparisonGoal, 'difference'>,

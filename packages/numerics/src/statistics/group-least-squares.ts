@@ -33,7 +33,7 @@ const fewestLeft = 1e-6;
  * @throws OutOfRangeError where there are too few rows, in all or in a group, lengths differ, or columns are mixes
  * Source: [satterthwaite-1946]
  * @example
- * groupLeastSquares([[1, 1, 1, 1, 1, 1], [0, 0, 0, 1, 1, 1]], [1, 2, 3, 6, 8, 10], [0, 0, 0, 1, 1, 1]).terms[1]!.degreesOfFreedom // => 2.94118
+ * groupLeastSquares([[1, 1, 1, 1, 1, 1], [0, 0, 0, 1, 1, 1]], [1, 2, 3, 6, 8, 10], [0, 0, 0, 1, 1, 1]).terms[1].degreesOfFreedom // => 2.94118
  */
 export function groupLeastSquares(
   columns: readonly ArrayLike<number>[],

@@ -10,7 +10,7 @@ import { leastSquares } from './least-squares.ts';
  * @throws OutOfRangeError where there are too few rows, lengths differ, or a column is a mix of the others
  * Source: [golub-van-loan]
  * @example
- * leastSquaresWeights([[1, 1, 1, 1]])[0]![2] // => 0.25
+ * leastSquaresWeights([[1, 1, 1, 1]])[0][2] // => 0.25
  */
 export function leastSquaresWeights(columns: readonly ArrayLike<number>[]): readonly Float64Array[] {
   const rows = columns[0]?.length ?? 0;

@@ -22,7 +22,7 @@ export interface Spread {
  * @throws OutOfRangeError where ν is not above 0, s is below 0, or c is outside
  * Source: [nist-handbook]
  * @example
- * spreadInterval({ standardDeviation: 1, degreesOfFreedom: 3 }).high // => 3.72853
+ * spreadInterval({ standardDeviation: 1, degreesOfFreedom: 3 }).high // => 3.728547
  */
 export function spreadInterval({ standardDeviation, degreesOfFreedom }: Spread, confidence = 0.95): Interval {
   requireRange('standard deviation', standardDeviation, '', 0, Number.MAX_VALUE);

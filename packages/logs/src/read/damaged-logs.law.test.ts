@@ -129,7 +129,9 @@ function look(
   signals: string | undefined,
   { told = toldSpeeds, withStops = false } = {},
 ): Looked {
-  const bytes = CountedBytes.from(bytesOf(text));
+  const plain = bytesOf(text);
+  const bytes = new CountedBytes(plain.length);
+  bytes.set(plain);
   const description = signals === undefined ? {} : { signals: { name: 'made.dbc', text: signals } };
   const read = readLog(bytes, { name: 'made', ...description });
   const isRead = read.ok;

@@ -130,7 +130,7 @@ function look(
   { told = toldSpeeds, withStops = false } = {},
 ): Looked {
   const plain = bytesOf(text);
-  const bytes = new CountedBytes(plain.length);
+  const bytes = new CountedBytes(new ArrayBuffer(plain.length));
   bytes.set(plain);
   const description = signals === undefined ? {} : { signals: { name: 'made.dbc', text: signals } };
   const read = readLog(bytes, { name: 'made', ...description });

@@ -7,6 +7,8 @@ const shared = { ...sources, ssr: sources };
 
 export default defineConfig({
   test: {
+    // Left to itself the runner keeps one core free, which on two cores is half of them.
+    maxWorkers: '100%',
     projects: [
       {
         ...shared,
